@@ -1,0 +1,2 @@
+import { other } from "../file/other";
+export const sideways = other;

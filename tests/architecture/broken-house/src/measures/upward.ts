@@ -1,0 +1,2 @@
+import { word } from "../terms/word";
+export const upward = word;

@@ -1,0 +1,2 @@
+import { two } from "./two";
+export const one = (): number => two() + 1;

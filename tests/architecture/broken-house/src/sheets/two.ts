@@ -1,0 +1,2 @@
+import { one } from "./one";
+export const two = (): number => one() - 1;

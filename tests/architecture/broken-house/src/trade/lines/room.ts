@@ -1,0 +1,2 @@
+import { clock } from "../syrup/clock";
+export const room = clock;
