@@ -1,0 +1,116 @@
+/** Every source of a number or rule in this project, listed once. `kind` says how far it can be trusted. */
+export interface Source {
+  readonly title: string;
+  readonly detail: string;
+  readonly kind:
+    "published" | "definition" | "common practice" | "memory" | "our own rule";
+}
+
+export const sources = {
+  icumsaDensity: {
+    title: "Density of sucrose solutions, ICUMSA / Emmerich type polynomial",
+    detail:
+      "Bubnik, Kadlec, Urban & Bruhns, Sugar Technologists Manual (Bartens, 1995), p. 164, stated for 0-100 °C; coefficients as read in two unrelated public source files.",
+    kind: "published",
+  },
+  bettinSpieweck: {
+    title: "Density of water, 0-100 °C",
+    detail: "Bettin & Spieweck form, as read with the sucrose polynomial.",
+    kind: "published",
+  },
+  airBuoyancy: {
+    title: "Weighing in air",
+    detail:
+      "Weights of 8.0-8.4 g/cm³ in air of 1.2 kg/m³, the convention of customary pounds-per-gallon tables; value of the weights from memory.",
+    kind: "memory",
+  },
+  usCustomary: {
+    title: "US customary units",
+    detail:
+      "1 lb = 0.45359237 kg and 1 US gal = 3.785411784 L, exact by definition.",
+    kind: "definition",
+  },
+  vermontChart: {
+    title: "Maple hydrometer chart, calibrated at 60 °F",
+    detail:
+      "Vermont-calibrated chart for syrup of 36 °Bé (modulus 145) at 60 °F, 50-209 °F in steps of 0.25 °Bé; a trade copy of the state chart, the regulation itself was not read.",
+    kind: "published",
+  },
+  baumeScale: {
+    title: "Baumé scale, modulus 145",
+    detail:
+      "°Bé = 145 − 145 / specific gravity 20/20, the modulus of AOAC 932.14 and of the Vermont density rule (36 °Bé = 66.9 °Bx), as quoted; on true specific gravity 20/20 it gives the maple pairs within 0.033 °Bé.",
+    kind: "published",
+  },
+  hydrometerGlass: {
+    title: "Expansion of hydrometer glass",
+    detail:
+      "25e-6 per K cubical, from memory; it was taken before the comparison with the maple chart, not fitted to it.",
+    kind: "memory",
+  },
+  refractionFit: {
+    title: "Brix from the refractive index, sodium D line, 20 °C",
+    detail:
+      "Fifth-degree fit to the ICUMSA table as printed in a public encyclopedia, article on degrees Brix, read through a mirror; the rounded coefficients alone allow ±0.03 °Bx.",
+    kind: "published",
+  },
+  refractometerTable: {
+    title: "Refractometer correction for temperature",
+    detail:
+      "OIV Compendium, method OIV-MA-AS2-02, Table I, 10-17 °C; our own least-squares fit to 110 of its cells (largest difference 0.006 °Bx), extended to 30 °C.",
+    kind: "published",
+  },
+  genotelle: {
+    title: "Viscosity of sucrose solutions",
+    detail:
+      "Genotelle form, Mathlouthi & Genotelle in Sucrose: Properties and Applications (Blackie, 1995), pp. 126-154; coefficients as read in two public source files.",
+    kind: "published",
+  },
+  starzakPeacock: {
+    title: "Water activity of sucrose solutions",
+    detail:
+      "Starzak & Peacock 1997, from 1197 points; constants read on a sugar-technology site, the form in a slide text by Starzak & Mathlouthi.",
+    kind: "published",
+  },
+  steamPressure: {
+    title: "Vapour pressure of water",
+    detail: "Wagner & Pruss form (IAPWS), coefficients from memory.",
+    kind: "memory",
+  },
+  gradeColors: {
+    title: "Colour classes of maple syrup",
+    detail:
+      "Canadian Grade Compendium vol. 7, Maple Products Regulations (C.R.C., c. 289) Schedule III and Quebec P-29 r.1 Schedule 8.B: transmission at 560 nm, 10 mm, glycerol = 100; the US standards of 2 March 2015 use the same limits.",
+    kind: "published",
+  },
+  gradeSolids: {
+    title: "Solids of graded maple syrup",
+    detail:
+      "66-68.9 % soluble solids at 20 °C: Canadian Grade Compendium vol. 7, sections 3-4; US standards 52.5961-52.5962 of 2 March 2015.",
+    kind: "published",
+  },
+  heatCapacityForm: {
+    title: "Heat capacity of sucrose solutions",
+    detail:
+      "Sugar-handbook form 4.1868 − B(0.0297 − 4.6e-5·purity) + 7.5e-5·B·T in kJ/kg·K, from memory; an equal form (within 0.004) was read in a public source file citing Llano 2005. The tables behind it were not seen, hence ±3 %.",
+    kind: "memory",
+  },
+  fuelHeat: {
+    title: "Heat in fuels as they are sold",
+    detail:
+      "Propane 91,500 BTU/gal, natural gas 100,000 BTU/therm, fuel oil 138,500 BTU/gal, electricity 3,412.14 BTU/kWh: common practice, no source.",
+    kind: "common practice",
+  },
+  commonPractice: {
+    title: "Common practice in packing",
+    detail: "Common practice, no source.",
+    kind: "common practice",
+  },
+  arithmetic: {
+    title: "Plain arithmetic",
+    detail: "Follows from the definition of the words; nothing to look up.",
+    kind: "definition",
+  },
+} as const satisfies Readonly<Record<string, Source>>;
+
+export type SourceId = keyof typeof sources;
