@@ -1,0 +1,66 @@
+import { mass, money, number, share } from "./term";
+
+export const barrelTerms = {
+  costIn: money({
+    label: "Syrup cost",
+    about: "what the syrup that went into the barrel had cost",
+    unit: "",
+    min: 0,
+    example: "1,430",
+    french: "Coût du sirop",
+  }),
+  weightOut: mass({
+    label: "Weight out",
+    about: "syrup that came out of the barrel",
+    unit: "lb",
+    above: 0,
+    example: "512 lb",
+    french: "Poids sorti",
+  }),
+  barrelPrice: money({
+    label: "Barrel price",
+    about: "what the barrel cost, delivered",
+    unit: "each",
+    min: 0,
+    example: "165",
+    french: "Prix du fût",
+  }),
+  fills: number({
+    label: "Fills",
+    about: "fills the barrel serves in all",
+    unit: "fills",
+    above: 0,
+    example: "2",
+    french: "Remplissages",
+  }),
+  months: number({
+    label: "Months",
+    about: "months the syrup lies in oak",
+    unit: "months",
+    min: 0,
+    example: "8",
+    french: "Mois",
+  }),
+  storage: money({
+    label: "Storage",
+    about: "storage of the barrel",
+    unit: "a month",
+    min: 0,
+    example: "6",
+    french: "Entreposage",
+  }),
+  moneyRate: share({
+    label: "Money cost",
+    about: "interest on the money in the syrup, a year",
+    example: "9 %",
+    french: "Taux d'intérêt",
+  }),
+  resale: money({
+    label: "Resale",
+    about: "what the emptied barrel is sold for",
+    unit: "each",
+    min: 0,
+    example: "40",
+    french: "Revente",
+  }),
+} as const;
