@@ -1,0 +1,47 @@
+import { isBlank } from "../functions/read-cell";
+import { CannotAnswer } from "../measures/cannot-answer";
+import { energyTerms, settingTerms } from "../terms/book-named";
+import type { CellTerm, ValueOf } from "../terms/term";
+import type { Book } from "./book";
+import { sameName } from "./keys";
+import { readNamed } from "./named-value";
+
+export type SettingName = keyof typeof settingTerms;
+export type EnergyName = keyof typeof energyTerms;
+
+/** A setting's value in house units; undefined when it is missing, blank or unreadable (the findings say which). */
+export const setting = <N extends SettingName>(
+  book: Pick<Book, "settings">,
+  name: N,
+): ValueOf<(typeof settingTerms)[N]> | undefined =>
+  named(
+    book.settings.find((row) => sameName(row.setting) === sameName(name)),
+    settingTerms[name],
+    name,
+  ) as ValueOf<(typeof settingTerms)[N]> | undefined;
+
+/** The same for a row of the Energy table. */
+export const energyFigure = <N extends EnergyName>(
+  book: Pick<Book, "energy">,
+  name: N,
+): ValueOf<(typeof energyTerms)[N]> | undefined =>
+  named(
+    book.energy.find((row) => sameName(row.item) === sameName(name)),
+    energyTerms[name],
+    name,
+  ) as ValueOf<(typeof energyTerms)[N]> | undefined;
+
+function named(
+  row:
+    { readonly value: unknown; readonly unit: string | undefined } | undefined,
+  term: CellTerm,
+  name: string,
+): unknown {
+  if (row === undefined || isBlank(row.value)) return undefined;
+  try {
+    return readNamed(term, row.value, row.unit, name);
+  } catch (error) {
+    if (error instanceof CannotAnswer) return undefined;
+    throw error;
+  }
+}
