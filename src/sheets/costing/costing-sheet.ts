@@ -1,0 +1,194 @@
+import { tableList } from "../../book/book";
+import { columnAt, type Contents, contentsOf } from "../../book/contents";
+import { bookTables } from "../../book/book";
+import { unusable } from "../../measures/cannot-answer";
+import { fixedAddress, sheetReference } from "../address";
+import type { SheetDescription } from "../model";
+import { place, type PlacedSheet } from "../place";
+import type { Area, DefinedName, Sheet } from "../workbook";
+import { checksBlock, missingBlock } from "./checks-block";
+import { heatBlock } from "./heat-block";
+import { labourBlock, linesBlock } from "./lines-blocks";
+import { materialsBlock } from "./materials-block";
+import { costingKeys, type CostingKey, costingName } from "./names";
+import { overheadsBlock, seasonBlock } from "./overheads-block";
+import { inputsBlock, productBlock } from "./product-blocks";
+import { channelsBlock, costBlock } from "./result-blocks";
+import { lotsBlock, syrupBlock } from "./syrup-blocks";
+
+export interface CostingQuestion {
+  /** The book's tables as they stand. */
+  readonly contents: readonly Contents[];
+  readonly product: string;
+  readonly bottles: number;
+  readonly existingSheets: readonly string[];
+  /** Only plain worksheet functions: opens anywhere. */
+  readonly portable?: boolean;
+}
+
+/**
+ * A costing sheet for one product: live formulas into the book's tables, and workbook names for its figures.
+ * Refuses (#VALUE!) a product that is not in Products and a sheet that exists.
+ */
+export function costingSheet(question: CostingQuestion): {
+  readonly sheet: Sheet;
+  readonly names: readonly DefinedName[];
+} {
+  const name = sheetName(question.product);
+  const taken = question.existingSheets.find(
+    (s) => s.toLowerCase() === name.toLowerCase(),
+  );
+  if (taken !== undefined)
+    throw unusable(
+      `The sheet "${taken}" exists; rename or delete it before building a new one`,
+    );
+  const placed = place(describeCosting(question, name), {
+    portable: question.portable === true,
+  });
+  return { sheet: placed.sheet, names: names(question.product, name, placed) };
+}
+
+/** "Cost P250-LOFT", at most 31 characters and without the signs a sheet name may not hold. */
+export const sheetName = (product: string): string =>
+  `Cost ${product.replace(/[\\/?*[\]:']/g, "-")}`.slice(0, 31);
+
+function describeCosting(
+  { contents, product, bottles }: CostingQuestion,
+  name: string,
+): SheetDescription {
+  for (const [, table] of tableList) {
+    if (!table.optional && !contentsOf(contents, table))
+      throw unusable(
+        `The workbook has no ${table.name} table, and a costing needs it`,
+      );
+  }
+  if (!column(contents, "products", "product").some((p) => same(p, product))) {
+    throw unusable(`There is no product "${product}" in Products`);
+  }
+  const count = (key: keyof typeof bookTables): number =>
+    contentsOf(contents, bookTables[key])?.rows.length ?? 0;
+  const facts = {
+    product,
+    bottles,
+    lineNames: column(contents, "lines", "line").map(String),
+    lossIsSet: column(contents, "settings", "setting").some((s) =>
+      same(s, "Syrup loss"),
+    ),
+  };
+  const materials = column(contents, "productMaterials", "product").filter(
+    (p) => same(p, product),
+  ).length;
+  const overheads = mostOf(column(contents, "overheads", "season"));
+  return {
+    name,
+    tabColor: "#b06a2c",
+    widths: [38, 30, 24, 14, 16, 14, 26, 14, 14, 14, 16, 16, 12, 10, 10, 10, 8],
+    frozenRows: 1,
+    blocks: [
+      {
+        kind: "title",
+        content: { formula: '="Costing: "&{description}&" ("&{product}&")"' },
+      },
+      {
+        kind: "notes",
+        lines: [
+          "Yellow cells are yours to change; everything else follows from them and from the tables of this book.",
+          "Money is in the books' currency. Weight is the book of record; gallons are derived last.",
+        ],
+      },
+      inputsBlock(facts),
+      costBlock,
+      channelsBlock(count("channels") + 2),
+      checksBlock,
+      productBlock(facts),
+      syrupBlock,
+      linesBlock(Math.max(1, count("lines"))),
+      labourBlock,
+      materialsBlock(materials + 4),
+      heatBlock,
+      seasonBlock,
+      overheadsBlock(overheads + 4),
+      lotsBlock(count("lots") + 15),
+      missingBlock,
+    ],
+  };
+}
+
+const column = (
+  contents: readonly Contents[],
+  key: keyof typeof bookTables,
+  name: string,
+): readonly unknown[] => {
+  const table = bookTables[key];
+  const given = contentsOf(contents, table);
+  const declared = (
+    table.columns as Readonly<Record<string, { readonly heading: string }>>
+  )[name];
+  if (!given || !declared) return [];
+  const at = columnAt(given.headings, declared);
+  return given.rows
+    .map((row) => row[at])
+    .filter((cell) => cell !== null && cell !== undefined && cell !== "");
+};
+
+const same = (cell: unknown, wanted: string): boolean =>
+  String(cell).trim().toLowerCase() === wanted.trim().toLowerCase();
+
+function mostOf(values: readonly unknown[]): number {
+  const counts = new Map<string, number>();
+  for (const value of values)
+    counts.set(String(value), (counts.get(String(value)) ?? 0) + 1);
+  return Math.max(0, ...counts.values());
+}
+
+/** Which placed cell each public name stands for. */
+const sources: Readonly<
+  Record<CostingKey, string | readonly [string, string]>
+> = {
+  bottles: "bottles",
+  line: "line",
+  chosen_line: "chosen_line",
+  rate: "rate",
+  limited_by: "limited_by",
+  crossover_text: "crossover_text",
+  bulk_price: "bulk_price",
+  lb_per_bottle: "lb_per_bottle",
+  full_replacement: "cost.full.replacement",
+  full_average: "cost.full.average",
+  full_oldest: "cost.full.oldest",
+  direct_replacement: "cost.direct.replacement",
+  direct_average: "cost.direct.average",
+  direct_oldest: "cost.direct.oldest",
+  overhead: "cost.overhead.replacement",
+  case_replacement: "cost.case.replacement",
+  missing: "missing",
+  parts: ["cost.syrup.label", "cost.overhead.replacement"],
+  channels: ["channels.channel", "channels.verdict"],
+  checks: ["nothing_missing.label", "sheet_is_long_enough"],
+};
+
+function names(
+  product: string,
+  sheet: string,
+  { places }: PlacedSheet,
+): readonly DefinedName[] {
+  return costingKeys.map((key) => {
+    const source = sources[key];
+    const [first, last] =
+      typeof source === "string" ? [source, source] : source;
+    const from = areaOf(places, first);
+    const to = areaOf(places, last);
+    const corner = fixedAddress(from.row, from.column);
+    const end = fixedAddress(to.row + to.rows - 1, to.column + to.columns - 1);
+    return {
+      name: costingName(product, key),
+      refersTo: `${sheetReference(sheet)}!${corner === end ? corner : `${corner}:${end}`}`,
+    };
+  });
+}
+
+function areaOf(places: ReadonlyMap<string, Area>, name: string): Area {
+  const area = places.get(name);
+  if (!area) throw new Error(`The costing sheet has no cell "${name}"`);
+  return area;
+}

@@ -1,0 +1,252 @@
+import type { Block } from "../model";
+import { line } from "./book-references";
+
+/** Every line of the book side by side: rate, limit, fixed and running cost, and where one overtakes the other. */
+export const linesBlock = (count: number): Block => ({
+  kind: "comparison",
+  name: "lines",
+  title: "Which line",
+  things: count,
+  lines: [
+    {
+      name: "name",
+      label: "Line",
+      role: "subheading",
+      content: { formula: `=${line("Line")}` },
+    },
+    {
+      name: "usual",
+      label: "Usual line of some product",
+      content: {
+        formula: '=IF(COUNTIF(Products[Usual line],{row.name})>0,"yes","no")',
+      },
+    },
+    {
+      name: "fill_s",
+      label: "Filling time of this bottle",
+      unit: "s",
+      format: "0.0",
+      content: {
+        formula: `={fill_seconds}*${line("Fill seconds 250 mL")}/MIN(Lines[Fill seconds 250 mL])`,
+      },
+    },
+    {
+      name: "rate",
+      label: "Bottles per hour",
+      format: "#,##0",
+      content: {
+        formula: `=SYRUP.LINE_RATE(${line("Heads")},{row.fill_s},${line("Load and unload seconds")},${line("Running")},${line("Other station per hour")})`,
+      },
+    },
+    {
+      name: "limit",
+      label: "Limited by",
+      content: {
+        formula: `=IF(OR(N(${line("Other station per hour")})=0,${line("Heads")}/({row.fill_s}+${line("Load and unload seconds")})*3600*${line("Running")}<=${line("Other station per hour")}),"heads",${line("Slowest other station")})`,
+      },
+    },
+    {
+      name: "setup",
+      label: "Set-up",
+      unit: "min",
+      format: "0",
+      content: { formula: `=${line("Setup minutes")}` },
+    },
+    {
+      name: "clean",
+      label: "Clean-down",
+      unit: "min",
+      format: "0",
+      content: { formula: `=${line("Clean down minutes")}` },
+    },
+    {
+      name: "purge",
+      label: "Start and purge",
+      unit: "lb",
+      format: "0.0",
+      content: { formula: `=${line("Purge lb")}` },
+    },
+    {
+      name: "crew",
+      label: "Crew, loaded wages",
+      unit: "per h",
+      format: "#,##0.00",
+      content: {
+        formula: "=SUMIFS(Crew[Cost per hour],Crew[Line],{row.name})",
+      },
+    },
+    {
+      name: "hours",
+      label: "Hours for this run",
+      unit: "h",
+      format: "0.00",
+      content: {
+        formula:
+          "=SYRUP.RUN_HOURS({bottles},{row.rate},{row.setup},{row.clean})",
+      },
+    },
+    {
+      name: "fixed",
+      label: "Cost before the first bottle",
+      unit: "crew and purged syrup",
+      format: "#,##0.00",
+      content: {
+        formula:
+          "=({row.setup}+{row.clean})/60*{row.crew}+{row.purge}*{bulk_price}",
+      },
+    },
+    {
+      name: "each",
+      label: "Crew cost of each bottle",
+      format: "0.0000",
+      content: { formula: "={row.crew}/{row.rate}" },
+    },
+    {
+      name: "cost",
+      label: "Line cost of this run",
+      role: "result",
+      format: "#,##0.00",
+      content: { formula: "={row.fixed}+{bottles}*{row.each}" },
+    },
+    {
+      name: "counts",
+      label: "In the choice at",
+      format: "#,##0.00",
+      content: {
+        formula:
+          '=IF(ISNUMBER({row.cost}),IF(AND({row.crew}>0,IF({line}="",{row.usual}="yes",{row.name}={line})),{row.cost},""),"")',
+      },
+    },
+    {
+      name: "crossover",
+      label: "Even with the chosen line at",
+      unit: "bottles",
+      format: "#,##0",
+      content: {
+        formula:
+          '=IF(NOT(ISNUMBER({chosen_no})),"",IF({n}={chosen_no},"",IFERROR(IF({row.each}<{each},SYRUP.LINE_CROSSOVER({fixed},{each},{row.fixed},{row.each}),SYRUP.LINE_CROSSOVER({row.fixed},{row.each},{fixed},{each})),"")))',
+      },
+    },
+    {
+      name: "says",
+      label: "Against the chosen line",
+      content: {
+        formula:
+          '=IF(NOT(ISNUMBER({chosen_no})),"",IF(NOT(ISNUMBER({row.cost})),"crew or wages missing",IF({n}={chosen_no},"chosen",IF({row.usual}="no","no product\'s usual line",IF(NOT(ISNUMBER({row.crossover})),IF({row.cost}<{line_cost},"always cheaper","never cheaper"),IF({row.each}<{each},"cheaper from ","cheaper below ")&TEXT({row.crossover},"#,##0"))))))',
+      },
+    },
+    {
+      name: "told",
+      label: "In words",
+      role: "aside",
+      content: {
+        formula:
+          '=IF(NOT(ISNUMBER({chosen_no})),"",IF(OR({n}={chosen_no},{row.usual}="no"),"",{row.name}&": "&{row.says}&IF(NOT(ISNUMBER({row.crossover})),"; "," bottles; ")))',
+      },
+    },
+  ],
+});
+
+/** The line taken, and what the crew costs on it. */
+export const labourBlock: Block = {
+  kind: "lines",
+  title: "The line taken, and its crew",
+  lines: [
+    {
+      name: "chosen_no",
+      label: "Row in Lines",
+      role: "calculated",
+      content: { formula: "=MATCH(MIN({lines.counts}),{lines.counts},0)" },
+    },
+    {
+      name: "chosen_line",
+      label: "Line",
+      role: "result",
+      content: { formula: "=INDEX({lines.name},{chosen_no})" },
+    },
+    {
+      name: "rate",
+      label: "Rate",
+      unit: "bottles per h",
+      role: "calculated",
+      format: "#,##0",
+      content: { formula: "=INDEX({lines.rate},{chosen_no})" },
+    },
+    {
+      name: "limited_by",
+      label: "Limited by",
+      role: "calculated",
+      content: { formula: "=INDEX({lines.limit},{chosen_no})" },
+    },
+    {
+      name: "crew",
+      label: "Crew, loaded wages",
+      unit: "per h",
+      role: "calculated",
+      format: "#,##0.00",
+      content: { formula: "=INDEX({lines.crew},{chosen_no})" },
+    },
+    {
+      name: "setup",
+      label: "Set-up",
+      unit: "min",
+      role: "calculated",
+      format: "0",
+      content: { formula: "=INDEX({lines.setup},{chosen_no})" },
+    },
+    {
+      name: "clean",
+      label: "Clean-down",
+      unit: "min",
+      role: "calculated",
+      format: "0",
+      content: { formula: "=INDEX({lines.clean},{chosen_no})" },
+    },
+    {
+      name: "hours",
+      label: "Hours with set-up and clean-down",
+      unit: "h",
+      role: "calculated",
+      format: "0.00",
+      content: { formula: "=INDEX({lines.hours},{chosen_no})" },
+    },
+    {
+      name: "fixed",
+      label: "Cost before the first bottle",
+      role: "calculated",
+      format: "#,##0.00",
+      content: { formula: "=INDEX({lines.fixed},{chosen_no})" },
+    },
+    {
+      name: "each",
+      label: "Crew cost of each bottle",
+      role: "calculated",
+      format: "0.0000",
+      content: { formula: "=INDEX({lines.each},{chosen_no})" },
+    },
+    {
+      name: "line_cost",
+      label: "Line cost of this run",
+      role: "calculated",
+      format: "#,##0.00",
+      content: { formula: "=INDEX({lines.cost},{chosen_no})" },
+    },
+    {
+      name: "labour_fixed",
+      label: "Set-up and clean-down, a bottle",
+      role: "calculated",
+      format: "0.0000",
+      content: { formula: "=({setup}+{clean})/60*{crew}/{bottles}" },
+    },
+    {
+      name: "labour",
+      label: "Crew cost of a bottle in all",
+      role: "result",
+      format: "0.0000",
+      content: {
+        formula:
+          "=SYRUP.LABOR_PER_BOTTLE({crew},{bottles},{rate},{setup},{clean})",
+      },
+    },
+  ],
+};

@@ -1,0 +1,198 @@
+import type { Block } from "../model";
+import { product, setting } from "./book-references";
+
+const NEWEST_BULK_DATE =
+  "SUMPRODUCT(MAX((BulkPrices[Syrup kind]={kind})*(BulkPrices[Valid from]<={as_of})*BulkPrices[Valid from]))";
+
+/** From volume to weight, and what a pound costs three ways. */
+export const syrupBlock: Block = {
+  kind: "lines",
+  title: "Syrup in the bottle",
+  lines: [
+    {
+      name: "brix",
+      label: "Brix at 68 °F",
+      unit: "°Bx",
+      role: "calculated",
+      format: "0.00",
+      content: {
+        formula:
+          "=IF(ISNUMBER({brix_typed}),{brix_typed},IF(SUM({lots.left})>0,SUMPRODUCT({lots.left},{lots.brix})/SUM({lots.left}),NA()))",
+      },
+    },
+    {
+      name: "lb_per_gal",
+      label: "Weight of a gallon",
+      unit: "lb/gal in air at 68 °F",
+      role: "calculated",
+      format: "0.000",
+      content: { formula: "=SYRUP.POUNDS_PER_GALLON({brix})" },
+    },
+    {
+      name: "pack_temperature",
+      label: "Filling temperature",
+      unit: "°F",
+      role: "calculated",
+      format: "0",
+      content: { formula: `=${setting("Pack temperature")}` },
+      hint: "scalds at once: guard skin and eyes; your process authority sets it",
+    },
+    {
+      name: "shrinkage",
+      label: "Shrinks while it cools by",
+      unit: "of the hot volume, ±0.1 %",
+      role: "calculated",
+      format: "0.00%",
+      content: { formula: "=SYRUP.SHRINKAGE({brix},{pack_temperature})" },
+    },
+    {
+      name: "hot_fill",
+      label: "Volume to fill hot",
+      unit: "mL, ±0.1 %",
+      role: "calculated",
+      format: "#,##0.0",
+      content: {
+        formula: "=SYRUP.HOT_VOLUME({fill},{brix},{pack_temperature})",
+      },
+      hint: "measure your own bottle; glass differs from batch to batch",
+    },
+    {
+      name: "lb_per_bottle",
+      label: "Syrup drawn for a bottle",
+      unit: "lb",
+      role: "result",
+      format: "0.0000",
+      content: { formula: "=SYRUP.SYRUP_PER_BOTTLE({fill},{brix},{loss})" },
+    },
+    {
+      name: "purge",
+      label: "Start and purge of the line",
+      unit: "lb",
+      role: "calculated",
+      format: "#,##0.0",
+      content: { formula: "=INDEX({lines.purge},{chosen_no})" },
+    },
+    {
+      name: "need",
+      label: "Syrup for the whole run",
+      unit: "lb",
+      role: "result",
+      format: "#,##0.0",
+      content: { formula: "={bottles}*{lb_per_bottle}+{purge}" },
+    },
+    {
+      name: "kettle_bottles",
+      label: "Good bottles from one kettle",
+      unit: "bottles",
+      role: "calculated",
+      format: "#,##0",
+      content: {
+        formula: `=SYRUP.KETTLE_BOTTLES(${setting("Kettle working fill")},{brix},{pack_temperature},{fill},${setting("Kettle left-behind")})`,
+      },
+    },
+    {
+      name: "kettles",
+      label: "Kettle fills",
+      role: "calculated",
+      format: "#,##0",
+      content: { formula: "=ROUNDUP({bottles}/{kettle_bottles},0)" },
+    },
+    {
+      name: "bulk_price",
+      label: "Price per lb at replacement",
+      unit: "newest bulk price",
+      role: "calculated",
+      format: "0.0000",
+      content: {
+        formula: `=IF(${NEWEST_BULK_DATE}=0,NA(),AVERAGEIFS(BulkPrices[Price per lb],BulkPrices[Syrup kind],{kind},BulkPrices[Valid from],${NEWEST_BULK_DATE}))`,
+      },
+    },
+    {
+      name: "average_price",
+      label: "Price per lb on average",
+      unit: "of what is in stock",
+      role: "calculated",
+      format: "0.0000",
+      content: {
+        formula:
+          '=SYRUP.LOT_COST("average",{need},{lots.received:price})/{need}',
+        portable:
+          "=IF(SUM({lots.left})<{need},NA(),SUMPRODUCT({lots.left},{lots.price})/SUM({lots.left}))",
+      },
+    },
+    {
+      name: "oldest_price",
+      label: "Price per lb oldest first",
+      unit: "of the lots this run would draw",
+      role: "calculated",
+      format: "0.0000",
+      content: {
+        formula:
+          '=SYRUP.LOT_COST("oldest first",{need},{lots.received:price})/{need}',
+        portable:
+          "=IF(SUM({lots.left})<{need},NA(),SUMPRODUCT({lots.drawn},{lots.price})/{need})",
+      },
+    },
+    {
+      name: "fill_seconds",
+      label: "Filling time on the bench fillers",
+      unit: "s",
+      role: "calculated",
+      format: "0",
+      content: { formula: `=${product("Fill seconds")}` },
+    },
+  ],
+};
+
+const inTable = (text: string): string => `IF({n}>ROWS(Lots[Lot]),"",${text})`;
+
+/** Which lots could go into this product and how much of each the run would draw, oldest first. */
+export const lotsBlock = (rows: number): Block => ({
+  kind: "table",
+  name: "lots",
+  title: "Lots this syrup would be drawn from, oldest first",
+  rows,
+  columns: [
+    {
+      name: "lot",
+      label: "Lot",
+      content: { formula: `=${inTable("INDEX(Lots[Lot],{n})")}` },
+    },
+    { name: "no", label: "No.", content: { formula: `=${inTable("{n}")}` } },
+    {
+      name: "brix",
+      label: "Brix at 68 °F",
+      format: "0.0",
+      content: { formula: `=${inTable("INDEX(Lots[Brix at 68 °F],{n})")}` },
+    },
+    {
+      name: "received",
+      label: "Received",
+      format: "yyyy-mm-dd",
+      content: { formula: `=${inTable("INDEX(Lots[Received],{n})")}` },
+    },
+    {
+      name: "left",
+      label: "Suitable and left, lb",
+      format: "#,##0;-#,##0;–",
+      content: {
+        formula: `=${inTable('IF(AND(INDEX(Lots[Grade],{n})={kind},IF(INDEX(Lots[Organic],{n})="yes","yes","no")={organic}),MAX(0,INDEX(Lots[Left lb],{n})),0)')}`,
+      },
+    },
+    {
+      name: "price",
+      label: "Landed price per lb",
+      format: "0.0000",
+      content: { formula: `=${inTable("INDEX(Lots[Landed per lb],{n})")}` },
+    },
+    {
+      name: "drawn",
+      label: "Drawn for this run, lb",
+      format: "#,##0.0;-#,##0.0;–",
+      content: {
+        formula:
+          '=IF(NOT(ISNUMBER({row.left})),"",MAX(0,MIN({row.left},{need}-SUMIFS({lots.left},{lots.received},"<"&{row.received})-SUMIFS({lots.left},{lots.received},{row.received},{lots.no},"<"&{row.no}))))',
+      },
+    },
+  ],
+});
