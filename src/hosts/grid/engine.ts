@@ -1,0 +1,53 @@
+import {
+  LocaleType,
+  LogLevel,
+  Univer,
+  type IUniverConfig,
+  type Plugin,
+  type PluginCtor,
+} from "@univerjs/core";
+import { FUniver } from "@univerjs/core/facade";
+import "@univerjs/sheets/facade";
+import "@univerjs/engine-formula/facade";
+import "@univerjs/sheets-formula/facade";
+import "@univerjs/sheets-table/facade";
+import "@univerjs/sheets-note/facade";
+import "@univerjs/sheets-data-validation/facade";
+
+import { cureTableReferences } from "./table-reference-cure";
+
+type PluginEntry =
+  | PluginCtor<Plugin>
+  | [PluginCtor<Plugin>, ConstructorParameters<PluginCtor<Plugin>>[0]];
+
+export interface Preset {
+  readonly plugins: readonly PluginEntry[];
+}
+
+export interface Engine {
+  readonly univer: Univer;
+  readonly api: FUniver;
+}
+
+/** Starts the engine with presets. Presets repeat plugins; the last mention of one configures it. */
+export function startEngine(
+  presets: readonly Preset[],
+  config: Partial<IUniverConfig> = {},
+): Engine {
+  cureTableReferences();
+  const univer = new Univer({
+    logLevel: LogLevel.WARN,
+    locale: LocaleType.EN_US,
+    ...config,
+  });
+  const plugins = new Map<string, PluginEntry>();
+  for (const entry of presets.flatMap((preset) => preset.plugins)) {
+    const { pluginName } = Array.isArray(entry) ? entry[0] : entry;
+    plugins.set(pluginName, entry);
+  }
+  for (const entry of plugins.values()) {
+    if (Array.isArray(entry)) univer.registerPlugin(entry[0], entry[1]);
+    else univer.registerPlugin(entry);
+  }
+  return { univer, api: FUniver.newAPI(univer) };
+}

@@ -1,0 +1,143 @@
+import { IUniverInstanceService } from "@univerjs/core";
+import type { Stored, Workbook } from "../../sheets/workbook";
+import type { CellFacts, CellPlace } from "../host";
+import { circles, type Circle } from "./circular-cells";
+import type { Engine } from "./engine";
+import { LiveBook } from "./live-book";
+import { Refusals } from "./refusals";
+import { Settling } from "./settling";
+import { guardSpills } from "./spill-guard";
+import { keepTables } from "./table-keeper";
+
+/** An engine with the workbook that is open in it, and what there is to know about its cells. */
+export class GridSession {
+  readonly engine: Engine;
+  readonly settling: Settling;
+  readonly #refusals = new Refusals();
+  #book: LiveBook;
+  #circles: readonly Circle[] | undefined;
+
+  constructor(start: (refusals: Refusals) => Engine, workbook: Workbook) {
+    this.engine = start(this.#refusals);
+    this.#book = new LiveBook(this.engine, workbook);
+    this.settling = new Settling(this.engine);
+    this.settling.onStart(() => this.#refusals.startRun());
+    this.settling.onApplied(() => {
+      this.#circles = undefined;
+    });
+    guardSpills(this.engine, this.settling);
+    keepTables(this.engine, () => this.#book.id);
+  }
+
+  get book(): LiveBook {
+    return this.#book;
+  }
+
+  settled(): Promise<void> {
+    return this.settling.settled();
+  }
+
+  /** Calls back each time new results have settled; returns the way to stop. */
+  onSettled(listener: () => void): () => void {
+    let waiting = false;
+    return this.settling.onApplied(() => {
+      if (waiting) return;
+      waiting = true;
+      void this.settled().then(() => {
+        waiting = false;
+        listener();
+      });
+    });
+  }
+
+  valueAt({ sheet, row, column }: CellPlace): Stored {
+    return this.#book.value(this.#book.sheet(sheet), row, column);
+  }
+
+  /** A formula that needs its own result holds whatever the engine had, so an error stands in for it. */
+  facts(at: CellPlace): CellFacts {
+    const sheet = this.#book.sheet(at.sheet);
+    const { row, column } = at;
+    const formula = this.#book.formula(sheet.getSheetId(), row, column);
+    const place = { sheet: sheet.getSheetName(), row, column };
+    const circle = formula === undefined ? undefined : this.#circleAt(place);
+    if (formula !== undefined && circle)
+      return {
+        ...place,
+        formula,
+        value: { error: "#VALUE!" },
+        refusal: circle.sentence,
+      };
+    const value = this.#book.value(sheet, row, column);
+    const refusal = this.#refusalAt(place, formula, value);
+    return {
+      ...place,
+      value,
+      ...(formula === undefined ? {} : { formula }),
+      ...(refusal === undefined ? {} : { refusal }),
+    };
+  }
+
+  /** Every cell that has a sentence to say why it has no answer. */
+  refusals(): readonly (CellFacts & { readonly sentence: string })[] {
+    return this.#book.workbook().sheets.flatMap((sheet) =>
+      sheet.cells.flatMap(({ row, column, formula }) => {
+        if (formula === undefined) return [];
+        const facts = this.facts({ sheet: sheet.name, row, column });
+        return facts.refusal === undefined
+          ? []
+          : [{ ...facts, sentence: facts.refusal }];
+      }),
+    );
+  }
+
+  currentWorkbook(): Workbook {
+    return this.#book.workbook();
+  }
+
+  async replace(workbook: Workbook): Promise<void> {
+    const old = this.#book;
+    this.#book = new LiveBook(this.engine, workbook);
+    this.#circles = undefined;
+    this.engine.univer
+      .__getInjector()
+      .get(IUniverInstanceService)
+      .setCurrentUnitForType(this.#book.id);
+    // The screen still draws the old workbook for a moment; disposing it at once breaks the drawing.
+    await new Promise((resolve) => setTimeout(resolve, 250));
+    this.engine.api.disposeUnit(old.id);
+    this.#refusals.forgetBook(old.id);
+    // A workbook that holds some results already is otherwise not calculated, and its new formulas stay blank.
+    this.settling.calculateAll();
+    await this.settled();
+  }
+
+  dispose(): void {
+    this.settling.dispose();
+    this.engine.univer.dispose();
+  }
+
+  #circleAt({ sheet, row, column }: CellPlace): Circle | undefined {
+    this.#circles ??= circles(this.#book.workbook());
+    return this.#circles.find(
+      (circle) =>
+        circle.sheet === sheet &&
+        circle.row === row &&
+        circle.column === column,
+    );
+  }
+
+  #refusalAt(
+    at: CellPlace,
+    formula: string | undefined,
+    value: Stored,
+  ): string | undefined {
+    if (typeof value !== "object" || value === null) return undefined;
+    const sheet = this.#book.sheet(at.sheet);
+    return this.#refusals.at(
+      this.#book.place(sheet, at.row, at.column),
+      formula,
+      value.error,
+    );
+  }
+}

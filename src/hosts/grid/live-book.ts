@@ -1,0 +1,71 @@
+import type { IWorkbookData } from "@univerjs/core";
+import { FormulaDataModel } from "@univerjs/engine-formula";
+import type { FWorkbook, FWorksheet } from "@univerjs/sheets/facade";
+import { unusable } from "../../measures/cannot-answer";
+import type { Stored, Workbook } from "../../sheets/workbook";
+import type { Engine } from "./engine";
+import type { EnginePlace } from "./refusals";
+import { snapshotOf } from "./snapshot";
+import { valueFromGrid } from "./stored-value";
+import { workbookOf } from "./workbook-of";
+
+let opened = 0;
+
+/** One workbook open in an engine, read with full precision. */
+export class LiveBook {
+  readonly #facade: FWorkbook;
+  readonly #formulas: FormulaDataModel;
+
+  constructor(engine: Engine, workbook: Workbook) {
+    opened += 1;
+    this.#facade = engine.api.createWorkbook(
+      snapshotOf(workbook, `book-${opened}`) as IWorkbookData,
+    );
+    this.#formulas = engine.univer.__getInjector().get(FormulaDataModel);
+  }
+
+  get facade(): FWorkbook {
+    return this.#facade;
+  }
+
+  get id(): string {
+    return this.#facade.getId();
+  }
+
+  sheetNames(): readonly string[] {
+    return this.#facade.getSheets().map((sheet) => sheet.getSheetName());
+  }
+
+  sheet(name: string): FWorksheet {
+    const found = this.#facade.getSheetByName(name);
+    if (!found) throw unusable(`there is no sheet "${name}"`);
+    return found;
+  }
+
+  place(sheet: FWorksheet, row: number, column: number): EnginePlace {
+    return { book: this.id, sheet: sheet.getSheetId(), row, column };
+  }
+
+  /** A spilled answer is kept by its anchor, not by the cells it fills. */
+  value(sheet: FWorksheet, row: number, column: number): Stored {
+    const own = valueFromGrid(sheet.getSheet().getCellRaw(row, column));
+    if (own !== null) return own;
+    const spilled = this.#formulas.getArrayFormulaCellData();
+    return valueFromGrid(
+      spilled[this.id]?.[sheet.getSheetId()]?.[row]?.[column] ?? null,
+    );
+  }
+
+  formula(sheetId: string, row: number, column: number): string | undefined {
+    return (
+      this.#formulas.getFormulaStringByCell(row, column, sheetId, this.id) ??
+      undefined
+    );
+  }
+
+  workbook(): Workbook {
+    return workbookOf(this.#facade.save(), (sheetId, row, column) =>
+      this.formula(sheetId, row, column),
+    );
+  }
+}
