@@ -1,0 +1,83 @@
+import { readBook } from "../../book/read";
+import { usualRun } from "../../book/usual-run";
+import { unusable } from "../../measures/cannot-answer";
+import { readNumber } from "../../measures/read-number";
+import { type CostAnswer, costAnswer } from "./cost-answer";
+import { costText } from "./cost-text";
+import { costingWorkbook } from "./costing-workbook";
+import { onlyPositional, readOptions } from "./options";
+import { readBookFiles } from "./read-book-files";
+import type { Command } from "./terminal";
+import { checkedOutput, writeWhole } from "./write-files";
+
+const USAGE =
+  "npm run -s cost -- BOOK [--product SKU] [--bottles N] [--json] [--out FILE.xlsx] [--force]";
+
+/** What a bottle costs and what it is sold for, for one product or for all of the book. */
+export const cost: Command = async (args, terminal) => {
+  const { values, positionals } = readOptions(
+    args,
+    {
+      product: { type: "string" },
+      bottles: { type: "string" },
+      json: { type: "boolean", default: false },
+      out: { type: "string" },
+      force: { type: "boolean", default: false },
+    },
+    USAGE,
+  );
+  const place = onlyPositional(
+    positionals,
+    "a farm book: a folder of CSV files or an .xlsx file",
+    USAGE,
+  );
+  const bottles =
+    values.bottles === undefined ? undefined : wholeBottles(values.bottles);
+  const out =
+    values.out === undefined
+      ? undefined
+      : checkedOutput(values.out, values.force);
+  const files = await readBookFiles(place);
+  const { book, findings } = readBook(files.contents);
+  const found = [...files.findings, ...findings];
+  const products =
+    values.product === undefined
+      ? book.products.map((p) => p.product)
+      : [values.product];
+  const answers = products.map((product) =>
+    costAnswer(book, found, product, bottles ?? usualRun(book, product)),
+  );
+  if (out !== undefined) {
+    writeWhole(
+      out,
+      await costingWorkbook(
+        files.contents,
+        answers.map(({ product, bottles: run }) => ({ product, bottles: run })),
+      ),
+    );
+  }
+  if (values.json)
+    terminal.say(
+      JSON.stringify(
+        values.product === undefined
+          ? { products: answers.map(withoutFindings), findings: found }
+          : answers[0],
+      ),
+    );
+  else for (const line of costText(answers, found)) terminal.say(line);
+  return 0;
+};
+
+const withoutFindings = ({
+  findings: _,
+  ...answer
+}: CostAnswer): Omit<CostAnswer, "findings"> => answer;
+
+function wholeBottles(written: string): number {
+  const bottles = readNumber(written, "--bottles");
+  if (!Number.isInteger(bottles) || bottles < 1)
+    throw unusable(
+      `--bottles: ${written} is not a whole number of bottles, 1 or more.`,
+    );
+  return bottles;
+}

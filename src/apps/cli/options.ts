@@ -1,0 +1,39 @@
+import { parseArgs } from "node:util";
+import { unusable } from "../../measures/cannot-answer";
+
+type Options = NonNullable<
+  NonNullable<Parameters<typeof parseArgs>[0]>["options"]
+>;
+
+/** Reads a command's arguments; what does not fit is refused with the command's own usage line. */
+export function readOptions<const O extends Options>(
+  args: readonly string[],
+  options: O,
+  usage: string,
+): ReturnType<
+  typeof parseArgs<{ options: O; allowPositionals: true; args: string[] }>
+> {
+  try {
+    return parseArgs({ args: [...args], options, allowPositionals: true });
+  } catch (problem) {
+    const { code, message } = problem as NodeJS.ErrnoException;
+    if (!code?.startsWith("ERR_PARSE_ARGS")) throw problem;
+    const sentence = message.split(". ")[0] ?? message;
+    throw unusable(`${sentence.replace(/\.$/, "")}. Usage: ${usage}`);
+  }
+}
+
+/** Exactly one thing beside the options, or a refusal that says what is wanted. */
+export function onlyPositional(
+  positionals: readonly string[],
+  what: string,
+  usage: string,
+): string {
+  const [first, second] = positionals;
+  if (first === undefined) throw unusable(`Needs ${what}. Usage: ${usage}`);
+  if (second !== undefined)
+    throw unusable(
+      `"${second}" is one too many: only ${what} is wanted. Usage: ${usage}`,
+    );
+  return first;
+}

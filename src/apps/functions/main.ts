@@ -1,0 +1,4 @@
+import { functions } from "../../functions";
+import { associateAll } from "../../hosts/excel/associate";
+
+associateAll(functions);

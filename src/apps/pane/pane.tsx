@@ -1,0 +1,136 @@
+import { useDeferredValue, useMemo, useState, type ReactNode } from "react";
+import {
+  FluentProvider,
+  Spinner,
+  makeStyles,
+  tokens,
+} from "@fluentui/react-components";
+import { readBook } from "../../book/read";
+import type { Finding } from "../../book/finding";
+import type { Host } from "../../hosts/host";
+import { FindingsView } from "./findings/findings-view";
+import { LastWriteBar, LastWriteProvider } from "./last-write";
+import { newestDay } from "./new-product/choices";
+import { emptyDraft, type Draft } from "./new-product/draft";
+import { NewProductView } from "./new-product/new-product-view";
+import { useOpenBook, type OpenBook } from "./open-book";
+import { PriceView } from "./price/price-view";
+import { usePaneStyles } from "./styles";
+import { Tabs } from "./tabs";
+import { darkTheme, lightTheme } from "./theme";
+import { WhyView } from "./why/why-view";
+
+export interface PaneProps {
+  readonly host: Host;
+  readonly dark: boolean;
+  /** Calls back after every change to the workbook; returns the way to stop. */
+  readonly watchEdits: (listener: () => void) => () => void;
+}
+
+type View = "price" | "why" | "findings";
+
+/** The pane beside a workbook. It knows only the port, so it is the same in the workbench and in Excel. */
+export function Pane(props: PaneProps): ReactNode {
+  const styles = useStyles();
+  return (
+    // The provider's own class would be put on every list it opens, so the looks sit one element further in.
+    <FluentProvider
+      theme={props.dark ? darkTheme : lightTheme}
+      style={{ height: "100%" }}
+    >
+      <div className={styles.pane}>
+        <LastWriteProvider>
+          <Views {...props} />
+        </LastWriteProvider>
+      </div>
+    </FluentProvider>
+  );
+}
+
+function Views({ host, dark, watchEdits }: PaneProps): ReactNode {
+  const styles = useStyles();
+  const pane = usePaneStyles();
+  const [view, setView] = useState<View>("price");
+  const [product, setProduct] = useState<string>();
+  const [draft, setDraft] = useState<Draft>();
+  const [isNew, setIsNew] = useState(false);
+  const { book, trouble } = useOpenBook(host, watchEdits);
+  const findings = useFindings(book);
+  return (
+    <>
+      <Tabs
+        label="Views"
+        tabs={[
+          { value: "price", text: "Price a product" },
+          { value: "why", text: "Why this cell" },
+          { value: "findings", text: "Findings", count: findings.length },
+        ]}
+        chosen={view}
+        choose={setView}
+      />
+      <div
+        role="tabpanel"
+        aria-labelledby={`tab-${view}`}
+        tabIndex={0}
+        className={styles.panel}
+      >
+        <div className={pane.view}>
+          {trouble && <p role="alert">{trouble}</p>}
+          {!book && !trouble && <Spinner label="Reading the workbook …" />}
+          {book && view === "price" && !(isNew && draft) && (
+            <PriceView
+              host={host}
+              book={book}
+              dark={dark}
+              chosen={product}
+              choose={setProduct}
+              startNew={() => {
+                // What was typed before going back to the prices is still there.
+                setDraft(draft ?? emptyDraft(newestDay(book.tables)));
+                setIsNew(true);
+              }}
+            />
+          )}
+          {book && view === "price" && isNew && draft && (
+            <NewProductView
+              host={host}
+              book={book}
+              draft={draft}
+              change={setDraft}
+              leave={() => setIsNew(false)}
+              done={(added) => {
+                setDraft(undefined);
+                setIsNew(false);
+                setProduct(added);
+              }}
+            />
+          )}
+          {book && view === "why" && <WhyView host={host} book={book} />}
+          {book && view === "findings" && (
+            <FindingsView host={host} book={book} findings={findings} />
+          )}
+        </div>
+      </div>
+      <LastWriteBar />
+    </>
+  );
+}
+
+/** Reading the whole book takes a moment; the view in front goes first. */
+function useFindings(book: OpenBook | undefined): readonly Finding[] {
+  const quiet = useDeferredValue(book);
+  return useMemo(() => (quiet ? readBook(quiet.tables).findings : []), [quiet]);
+}
+
+const useStyles = makeStyles({
+  pane: {
+    display: "flex",
+    flexDirection: "column",
+    height: "100%",
+    minHeight: 0,
+    backgroundColor: tokens.colorNeutralBackground1,
+    color: tokens.colorNeutralForeground1,
+    fontSize: tokens.fontSizeBase300,
+  },
+  panel: { flexGrow: 1, minHeight: 0, overflowY: "auto" },
+});
