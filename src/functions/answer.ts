@@ -1,6 +1,6 @@
-import type { Answer, Answers, Definition, Raw } from "./define";
-import { readArgument } from "./read-argument";
 import { unusable } from "../measures/cannot-answer";
+import type { Answer, Answers, Definition, Raw } from "./define";
+import { type ArgumentReader, argumentReader } from "./read-argument";
 
 /**
  * Calls a function with raw worksheet values. Throws CannotAnswer with the sentence to show; never gives NaN or
@@ -26,33 +26,50 @@ export function explained(
   return { answer: given, why: definition.why(values, given) };
 }
 
+interface Prepared {
+  readonly names: readonly string[];
+  readonly readers: readonly ArgumentReader[];
+}
+
+/** A sheet calls one function thousands of times; what its terms say is looked up at the first call. */
+const prepared = new WeakMap<Definition, Prepared>();
+
+function preparedFor(definition: Definition): Prepared {
+  const known = prepared.get(definition);
+  if (known) return known;
+  const names = Object.keys(definition.args);
+  const readers = Object.entries(definition.args).map(([name, term]) =>
+    argumentReader(term, name),
+  );
+  const made = { names, readers };
+  prepared.set(definition, made);
+  return made;
+}
+
 function readArguments(
   definition: Definition,
   raw: readonly Raw[],
 ): Readonly<Record<string, unknown>> {
-  const names = Object.keys(definition.args);
-  if (raw.length > names.length) {
+  const { names, readers } = preparedFor(definition);
+  if (raw.length > names.length)
     throw unusable(
       `SYRUP.${definition.name} takes ${names.length} arguments, not ${raw.length}`,
     );
-  }
   const values: Record<string, unknown> = {};
-  for (const [i, name] of names.entries()) {
-    const term = definition.args[name];
-    if (term) values[name] = readArgument(term, raw[i], name);
-  }
+  for (let i = 0; i < readers.length; i += 1)
+    values[names[i] ?? ""] = readers[i]?.(raw[i]);
   return values;
 }
 
 function check(definition: Definition, given: Answer | Answers): void {
-  const cells = Array.isArray(given)
-    ? (given as Answers).flat()
-    : [given as Answer];
-  for (const cell of cells) {
-    if (typeof cell === "number" && !Number.isFinite(cell)) {
-      throw unusable(
-        `SYRUP.${definition.name} cannot work with these figures: the answer is no ordinary number`,
-      );
-    }
-  }
+  if (!Array.isArray(given)) return checkCell(definition, given as Answer);
+  for (const row of given as Answers)
+    for (const cell of row) checkCell(definition, cell);
+}
+
+function checkCell({ name }: Definition, cell: Answer): void {
+  if (typeof cell === "number" && !Number.isFinite(cell))
+    throw unusable(
+      `SYRUP.${name} cannot work with these figures: the answer is no ordinary number`,
+    );
 }

@@ -86,7 +86,7 @@ export const costLaborFunctions = [
         setup,
         clean,
       });
-      return `set-up and clean-down ${dollars(crew)} × ${figure((setup + clean) / 60)} min ÷ ${figure(bottles)} = ${dollars(change)}; running ${dollars(crew)} ÷ ${figure(rate)} an hour = ${dollars(running)}; together ${dollars(answer)} a bottle`;
+      return `set-up and clean-down ${dollars(crew)} × ${figure((setup + clean) / 60)} min ÷ 60 ÷ ${figure(bottles)} = ${dollars(change)}; running ${dollars(crew)} ÷ ${figure(rate)} an hour = ${dollars(running)}; together ${dollars(answer)} a bottle`;
     },
   }),
 ];

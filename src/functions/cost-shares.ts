@@ -70,7 +70,7 @@ export const costShareFunctions = [
     why: ({ total, drivers }, answer) => {
       const sum = complete(drivers).reduce((a, b) => a + b, 0);
       const first = Array.isArray(answer) ? answer.flat()[0] : answer;
-      return `${dollars(total)} by ${drivers.map((d) => figure(d ?? 0)).join(" : ")}; the first is ${dollars(total)} × ${figure(drivers[0] ?? 0)} ÷ ${figure(sum)} = ${dollars(Number(first))}, and the parts add up to the cent`;
+      return `${dollars(total)} by ${drivers.map((d) => figure(d ?? 0)).join(" : ")}; the first is ${dollars(total)} × ${figure(drivers[0] ?? 0)} ÷ ${figure(sum)}, in whole cents ${dollars(Number(first))}, and the parts add up to the total`;
     },
   }),
   defineFunction({

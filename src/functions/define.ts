@@ -53,8 +53,6 @@ export interface FunctionDefinition<A extends Args> {
   /** The caution shown where syrup is hot, or where a person must measure for themselves. */
   readonly caution?: string;
   readonly notes?: readonly string[];
-  /** What it refuses beyond blanks, unreadable text and the limits of its arguments: "#N/A when the fill does not fit". */
-  readonly refuses?: readonly string[];
   /** At least one. */
   readonly examples: readonly [Example, ...Example[]];
   /**

@@ -81,7 +81,6 @@ export const fillingHeatFunctions = [
       ([name, { btu, soldBy }]) =>
         `${name}: ${btu.toLocaleString("en-US")} BTU per ${soldBy} (common practice, no source).`,
     ),
-    refuses: ["`#VALUE!` for an efficiency of 0 %."],
     examples: [
       {
         args: [106_249, "propane", 0.68],

@@ -35,9 +35,6 @@ export const fillingKettleFunctions = [
     basis: [...hotFillBasis, "airBuoyancy", "usCustomary"],
     uncertainty: "±0.1 % of the volume, so one bottle in a thousand.",
     caution: scalds,
-    refuses: [
-      "`#VALUE!` when as much is left behind as there is, or the purge takes all that is drawn.",
-    ],
     examples: [
       {
         args: [120, 66.9, 185, 252],

@@ -70,9 +70,6 @@ export const fillingLevelFunctions = [
     uncertainty: "±0.1 % of the hot volume, and the spread of the glass.",
     caution: scalds,
     notes: [glassNote],
-    refuses: [
-      "`#N/A` when the hot fill is more than the container holds to the brim.",
-    ],
     examples: [
       {
         args: [270, 250, 66.9, 185],

@@ -194,6 +194,6 @@ export const lineFunctions = [
         { fixed: fixed_b, each: each_b },
       ),
     why: ({ fixed_a, each_a, fixed_b, each_b }, answer) =>
-      `b costs ${dollars(fixed_b - fixed_a)} more once a run and ${dollars(each_a - each_b)} less a bottle: ${dollars(fixed_b - fixed_a)} ÷ ${dollars(each_a - each_b)}, rounded up = ${figure(answer, 7)} bottles`,
+      `b costs ${dollars(fixed_b - fixed_a)} more once a run and $${figure(each_a - each_b, 6)} less a bottle: ${dollars(fixed_b - fixed_a)} ÷ $${figure(each_a - each_b, 6)}, rounded up = ${figure(answer, 7)} bottles`,
   }),
 ];

@@ -1,3 +1,5 @@
+import { isoDate } from "../measures/read-date";
+import { as, type DaySerial } from "../measures/quantity";
 import { explained } from "./answer";
 import type { Answer, Answers, Definition, Example, Raw } from "./define";
 import { formulaBlock, sentence, table } from "./page-markdown";
@@ -74,25 +76,31 @@ function cellTable(blocks: readonly Block[]): string {
 
 const letter = (column: number): string => String.fromCharCode(65 + column);
 
+/** Differences that only come from counting in twos say nothing to a reader. */
+const BINARY_NOISE = 1e-8;
+
 function given(definition: Definition, example: Example): string {
   const { gives, within } = example;
-  const to = within === undefined ? "" : `, to within ${plain(within)}`;
+  const to =
+    within === undefined || within <= BINARY_NOISE
+      ? ""
+      : `, to within ${plain(within)}`;
   if (Array.isArray(gives)) {
     const rows = (gives as Answers).map((row) => row.map(shown));
     return `gives these cells${to}:\n\n${table(definition.gives.spills ?? [], rows)}`;
   }
+  if (definition.gives.unit === "date")
+    return `gives **${isoDate(as<DaySerial>(Number(gives)))}**, in a cell formatted as a date.`;
   const unit = unitOfAnswer(definition, example);
   return `gives **${shown(gives as Answer)}${unit && ` ${unit}`}**${to}.`;
 }
 
 const shown = (value: Answer): string =>
-  typeof value !== "number"
-    ? String(value)
-    : Number.isInteger(value)
-      ? value.toLocaleString("en-US")
-      : Number(value.toPrecision(7)).toLocaleString("en-US", {
-          maximumFractionDigits: 12,
-        });
+  typeof value === "number"
+    ? (Number.isInteger(value) ? value : Number(value.toPrecision(7)))
+        .toLocaleString("en-US", { maximumFractionDigits: 12 })
+        .replace("-", "−")
+    : String(value);
 
 /** The unit asked for, or the stated one; none where it depends on the call. */
 function unitOfAnswer(

@@ -29,11 +29,14 @@ export function nativeWords(definition: Definition): string {
 const sentenceWithout = (definition: Definition): string =>
   `There is none: ${whyNone(definition)}.`;
 
-/** Why a function has no native form. */
-export const whyNone = ({ gives }: Definition): string =>
-  gives.spills
-    ? "the answer fills several cells, which plain functions from before 2019 cannot do from one"
-    : "the answer is found by trying values until they fit, which no plain formula does";
+/** Why a function has no native form; its kind of answer tells. */
+export function whyNone({ gives, examples }: Definition): string {
+  if (gives.spills)
+    return "the answer fills several cells, which one plain formula from before 2019 cannot do";
+  return typeof examples[0].gives === "number"
+    ? "the answer is found by trying values until they fit, which no plain formula does"
+    : "text is taken apart and put together piece by piece, which no plain formula of a sensible length does";
+}
 
 /** The formula without brackets around the whole of it. */
 function withoutOuter(formula: string): string {

@@ -41,7 +41,7 @@ export const refusals: Readonly<Record<string, readonly Refusal[]>> = {
     },
   ],
   HYDROMETER_READING: [
-    { when: "the syrup is thinner than the scale begins", args: [0, 200] },
+    { when: "the float sinks beyond its scale", args: [0, 200, 60, "Baume"] },
   ],
   HEADSPACE: [
     { when: "the hot fill does not fit", args: [255, 250, 66.9, 185] },
@@ -131,5 +131,28 @@ export const refusals: Readonly<Record<string, readonly Refusal[]>> = {
   ],
   ROUND_PRICE: [
     { when: "no such price is low enough", args: [0.5, 0.99, "down"] },
+  ],
+  BREAK_EVEN_UNITS: [
+    { when: "a unit does not earn its cost", args: [1850, 4.7, 4.7] },
+  ],
+  ALLOCATE: [
+    { when: "a driver is blank", args: [10_600, [[13], [null], [18]]] },
+    { when: "the drivers sum to 0", args: [10_600, [[0], [0]]] },
+  ],
+  AGED_PRICE: [
+    {
+      when: "the barrel is sold for more than it cost",
+      args: [1430, 500, 165, 2, 8, 5, 0.09, 180],
+    },
+  ],
+  LOT_CODE: [
+    {
+      when: "the time is no time of day",
+      args: ["2026-11-25", "2", "25:00"],
+    },
+    {
+      when: "the pattern has no day of the year",
+      args: ["2026-11-25", "2", "14:30", "YY-L"],
+    },
   ],
 };

@@ -1,135 +1,169 @@
-import { unanswerable, unusable } from "../measures/cannot-answer";
-import { readDate } from "../measures/read-date";
+import { unusable } from "../measures/cannot-answer";
+import { isDay, readDate } from "../measures/read-date";
 import { isOrdinary, readNumber } from "../measures/read-number";
 import { readQuantity } from "../measures/read-quantity";
 import { readPercent, readShare } from "../measures/read-share";
-import { fromHouse, unitNamed } from "../measures/units";
-import type { CellTerm } from "../terms/term";
+import { fromHouse, toHouse, unitNamed } from "../measures/units";
+import type { CellTerm, NumberTerm } from "../terms/term";
+import { limitsCheck, tidyLimitsCheck } from "./limits";
+import type { Words } from "./words";
+
+export type CellReader = (raw: unknown, words: Words) => unknown;
 
 /** Reads one cell that is not blank. */
-export function readCell(term: CellTerm, raw: unknown, words: string): unknown {
-  if (typeof raw === "object" && raw !== null && "error" in raw) {
-    throw unusable(`${words}: the cell holds the error ${String(raw.error)}`);
-  }
+export const readCell = (
+  term: CellTerm,
+  raw: unknown,
+  words: string,
+): unknown => cellReader(term)(raw, () => words);
+
+const prepared = new WeakMap<CellTerm, CellReader>();
+
+/** The same for many cells: what a term says of units and limits is looked up once. */
+export function cellReader(term: CellTerm): CellReader {
+  const known = prepared.get(term);
+  if (known) return known;
+  const read = readerOf(term);
+  const reader: CellReader = (raw, words) => {
+    if (typeof raw === "object" && raw !== null && "error" in raw)
+      throw unusable(
+        `${words()}: the cell holds the error ${String(raw.error)}`,
+      );
+    return read(raw, words);
+  };
+  prepared.set(term, reader);
+  return reader;
+}
+
+function readerOf(term: CellTerm): CellReader {
   switch (term.kind) {
     case "text":
-      return typeof raw === "boolean"
-        ? String(raw).toUpperCase()
-        : String(numberOrText(raw, words)).trim();
+      return readText;
     case "choice":
-      return readChoice(term.choices, raw, words);
+      return choiceReader(term.choices);
     case "yes or no":
-      return readYesNo(raw, words);
+      return readYesNo;
     case "date":
-      return readDate(numberOrText(raw, words), words);
-    case "quantity": {
-      const unit = unitNamed(term.unit);
-      const house = readQuantity(numberOrText(raw, words), unit, words);
-      // A number is already in the stated unit; converting it back would add binary noise at a limit.
-      const stated = typeof raw === "number" ? raw : fromHouse(house, unit);
-      within(term, tidy(stated), words, raw);
-      return house;
-    }
-    case "share": {
-      const value = readShare(numberOrText(raw, words), words);
-      within(term, value, words, raw);
-      return value;
-    }
-    case "money": {
-      const given = numberOrText(raw, words);
-      const value =
-        typeof given === "number"
-          ? given
-          : readNumber(given.replace(/^(-?)\$\s*/, "$1"), words);
-      within(term, value, words, raw);
-      return value;
-    }
-    case "number": {
-      const given = numberOrText(raw, words);
-      const value =
-        term.unit === "%"
-          ? readPercent(given, words)
-          : typeof given === "number"
-            ? given
-            : readNumber(given, words);
-      if (term.whole && !Number.isInteger(value))
-        throw unusable(`${words}: ${String(raw)} is not a whole number`);
-      within(term, value, words, raw);
-      return value;
-    }
+      return readDay;
+    case "quantity":
+      return quantityReader(term);
+    case "share":
+      return figureReader(term, readShare, (n) => n <= 1);
+    case "money":
+      return figureReader(term, readMoney, () => true);
+    case "number":
+      return numberReader(term);
   }
 }
 
-function numberOrText(raw: unknown, words: string): number | string {
+function quantityReader(
+  term: CellTerm & { readonly unit: string },
+): CellReader {
+  const unit = unitNamed(term.unit);
+  const check = tidyLimitsCheck(term);
+  return (raw, words) => {
+    const given = numberOrText(raw, words);
+    // A number is already in the stated unit; converting it back would add binary noise at a limit.
+    if (typeof given === "number") {
+      check(given, words, raw);
+      return toHouse(given, unit);
+    }
+    const house = readQuantity(given, unit, words());
+    check(fromHouse(house, unit), words, raw);
+    return house;
+  };
+}
+
+type ReadFigure = (given: number | string, words: string) => number;
+
+/** `asItIs` tells the numbers that reading leaves alone, which need no words for a complaint. */
+function figureReader(
+  term: CellTerm,
+  read: ReadFigure,
+  asItIs: (given: number) => boolean,
+): CellReader {
+  const check = limitsCheck(term);
+  return (raw, words) => {
+    const given = numberOrText(raw, words);
+    const value =
+      typeof given === "number" && asItIs(given) ? given : read(given, words());
+    check(value, words, raw);
+    return value;
+  };
+}
+
+const readMoney: ReadFigure = (given, words) =>
+  typeof given === "number"
+    ? given
+    : readNumber(given.replace(/^(-?)\$\s*/, "$1"), words);
+
+function numberReader(term: NumberTerm): CellReader {
+  const isPercent = term.unit === "%";
+  const read = isPercent ? readPercent : readPlainNumber;
+  const asItIs = (n: number): boolean => !isPercent || n <= 0 || n > 1;
+  if (!term.whole) return figureReader(term, read, asItIs);
+  return figureReader(
+    term,
+    (given, words) => {
+      const value = read(given, words);
+      if (!Number.isInteger(value))
+        throw unusable(`${words}: ${given} is not a whole number`);
+      return value;
+    },
+    (n) => Number.isInteger(n) && asItIs(n),
+  );
+}
+
+const readPlainNumber: ReadFigure = (given, words) =>
+  typeof given === "number" ? given : readNumber(given, words);
+
+function numberOrText(raw: unknown, words: Words): number | string {
   if (typeof raw === "number") {
-    if (!isOrdinary(raw)) throw unusable(`${words}: not an ordinary number`);
+    if (!isOrdinary(raw)) throw unusable(`${words()}: not an ordinary number`);
     return raw;
   }
   if (typeof raw === "string") return raw;
-  throw unusable(`${words}: ${String(raw).toUpperCase()} is not a number`);
+  throw unusable(`${words()}: ${String(raw).toUpperCase()} is not a number`);
 }
 
-function readChoice(
-  choices: readonly string[],
-  raw: unknown,
-  words: string,
-): string {
-  const typed = String(raw).trim().toLowerCase();
-  const found = choices.find((c) => c.toLowerCase() === typed);
-  if (found === undefined)
-    throw unusable(
-      `${words}: "${String(raw)}" is not one of ${choices.map((c) => `"${c}"`).join(", ")}`,
-    );
-  return found;
+const readText: CellReader = (raw, words) =>
+  typeof raw === "boolean"
+    ? String(raw).toUpperCase()
+    : String(numberOrText(raw, words)).trim();
+
+function readDay(raw: unknown, words: Words): number {
+  const given = numberOrText(raw, words);
+  return typeof given === "number" && isDay(given)
+    ? Math.floor(given)
+    : readDate(given, words());
 }
 
-function readYesNo(raw: unknown, words: string): boolean {
+function choiceReader(choices: readonly string[]): CellReader {
+  const named = new Map([
+    ...choices.map((c) => [c.toLowerCase(), c] as const),
+    ...choices.map((c) => [c, c] as const),
+  ]);
+  return (raw, words) => {
+    const typed = String(raw).trim();
+    const found = named.get(typed) ?? named.get(typed.toLowerCase());
+    if (found === undefined)
+      throw unusable(
+        `${words()}: "${String(raw)}" is not one of ${choices.map((c) => `"${c}"`).join(", ")}`,
+      );
+    return found;
+  };
+}
+
+function readYesNo(raw: unknown, words: Words): boolean {
   if (typeof raw === "boolean") return raw;
   const typed = String(raw).trim().toLowerCase();
   if (["yes", "true", "1", "y"].includes(typed)) return true;
   if (["no", "false", "0", "n"].includes(typed)) return false;
-  throw unusable(`${words}: "${String(raw)}" is neither yes nor no`);
-}
-
-function within(
-  term: CellTerm,
-  value: number,
-  words: string,
-  raw: unknown,
-): void {
-  const limits = term as {
-    min?: number;
-    max?: number;
-    above?: number;
-    below?: number;
-    unit?: string;
-    kind: string;
-    beyondIsUnanswerable?: boolean;
-  };
-  const show = (n: number): string =>
-    limits.kind === "share"
-      ? `${tidy(n * 100)} %`
-      : `${n}${limits.unit ? ` ${limits.unit}` : ""}`;
-  const complain = (sentence: string): never => {
-    throw (limits.beyondIsUnanswerable ? unanswerable : unusable)(
-      `${words}: ${typeof raw === "string" ? raw : show(value)} ${sentence}`,
-    );
-  };
-  if (limits.min !== undefined && value < limits.min)
-    complain(`is below ${show(limits.min)}`);
-  if (limits.max !== undefined && value > limits.max)
-    complain(`is above ${show(limits.max)}`);
-  if (limits.above !== undefined && value <= limits.above)
-    complain(`must be more than ${show(limits.above)}`);
-  if (limits.below !== undefined && value >= limits.below)
-    complain(`must be less than ${show(limits.below)}`);
+  throw unusable(`${words()}: "${String(raw)}" is neither yes nor no`);
 }
 
 export const isBlank = (raw: unknown): boolean =>
   raw === null ||
   raw === undefined ||
   (typeof raw === "string" && raw.trim() === "") ||
-  (Array.isArray(raw) && raw.flat().every((cell) => isBlank(cell)));
-
-/** Without the binary noise of a conversion. */
-const tidy = (value: number): number => Number(value.toPrecision(12));
+  (Array.isArray(raw) && raw.every((cell) => isBlank(cell)));

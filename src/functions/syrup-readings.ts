@@ -1,4 +1,4 @@
-import { as, type Celsius } from "../measures/quantity";
+import { as, type Celsius, reference } from "../measures/quantity";
 import { brixOfIndex, refractometerCorrection } from "../standards/refraction";
 import { syrupTerms as terms } from "../terms/syrup";
 import { optional, type ValueOf } from "../terms/term";
@@ -56,9 +56,6 @@ export const syrupReadingFunctions = [
     gives: { about: "Brix at 68 °F", unit: "°Bx" },
     basis: ["refractionFit", "refractometerTable"],
     uncertainty: "±0.05 °Bx at 68 °F; ±0.1 °Bx elsewhere in 50-86 °F.",
-    refuses: [
-      "`#N/A` when the sample is outside 50-86 °F, where readings can be corrected, or the index is not that of 0-85 °Bx.",
-    ],
     examples: [
       {
         args: [1.45589],
@@ -77,7 +74,9 @@ export const syrupReadingFunctions = [
       corrected(horner(brixOfIndex, index), temperature),
     compute: ({ index, temperature }) => brixFromIndex(index, temperature),
     why: ({ index, temperature }, answer) =>
-      `an index of ${entered(index)} reads ${figure(brixFromIndex(index))} °Bx; corrected from ${fahrenheit(temperature)} to 68 °F it is ${figure(answer)} °Bx`,
+      temperature === reference
+        ? `at 68 °F an index of ${entered(index)} is ${figure(answer)} °Bx`
+        : `an index of ${entered(index)} reads ${figure(brixFromIndex(index))} °Bx; corrected from ${fahrenheit(temperature)} to 68 °F it is ${figure(answer)} °Bx`,
   }),
   defineFunction({
     name: "BRIX_CORRECTED",
@@ -104,10 +103,6 @@ export const syrupReadingFunctions = [
       "For refractometers without automatic compensation only; those with it already show Brix at 68 °F.",
       "A hydrometer marked for 60 °F that reads 66.9 at 60 °F comes to about 66.7 at 68 °F: the two scales differ.",
     ],
-    refuses: [
-      "`#N/A` for a refractometer outside 50-86 °F.",
-      "`#N/A` when the corrected value is outside 0-85 °Bx.",
-    ],
     examples: [
       {
         args: [66, "10 °C"],
@@ -127,7 +122,7 @@ export const syrupReadingFunctions = [
         ? refractometerBrix(reading, temperature)
         : hydrometerBrix(reading, temperature, calibrationOf(instrument)),
     why: ({ reading, temperature, instrument }, answer) =>
-      `${entered(reading)} °Bx read at ${fahrenheit(temperature)} with the instrument "${instrument}" is ${figure(answer)} °Bx at 68 °F (${figure(Number(answer) - reading, 3)})`,
+      `${entered(reading)} °Bx read at ${fahrenheit(temperature)} on a ${instruments[instrument]} ${correctionWords(Number(answer) - reading)} = ${figure(answer)} °Bx at 68 °F`,
   }),
   defineFunction({
     name: "HYDROMETER_READING",
@@ -146,9 +141,6 @@ export const syrupReadingFunctions = [
     uncertainty: "±0.1 °Bé and ±0.3 °Bx against the maple chart, 50-209 °F.",
     caution: `${scalds} For compliance use the chart of your state, not this model.`,
     notes: [hydrometerNote],
-    refuses: [
-      "`#N/A` when the float would leave its scale, which ends at what 0 and 85 °Bx read.",
-    ],
     examples: [
       {
         args: [66.66, 185, 60, "Baume"],
@@ -172,6 +164,12 @@ export const syrupReadingFunctions = [
 
 type Instrument = ValueOf<typeof terms.instrument>;
 
+const instruments: Readonly<Record<Instrument, string>> = {
+  refractometer: "refractometer",
+  "hydrometer 60 F": "hydrometer marked for 60 °F",
+  "hydrometer 68 F": "hydrometer marked for 68 °F",
+};
+
 const calibrationOf = (instrument: Instrument): Celsius =>
   as<Celsius>(instrument === "hydrometer 60 F" ? 140 / 9 : 20);
 
@@ -182,3 +180,6 @@ function corrected(reading: string, fahrenheit: string): string {
   const { linear, square } = refractometerCorrection;
   return `(${reading}+${d}*(${horner(linear, b)}+${d}*${horner(square, b)}))`;
 }
+
+const correctionWords = (correction: number): string =>
+  `${correction < 0 ? "−" : "+"} ${figure(Math.abs(correction), 3)}`;

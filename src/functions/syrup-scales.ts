@@ -57,9 +57,6 @@ export const syrupScaleFunctions = [
     gives: { about: "Brix", unit: "°Bx" },
     basis: ["icumsaDensity", "bettinSpieweck"],
     uncertainty: "±0.05 °Bx at 68 °F; ±0.3 °Bx at 175-210 °F.",
-    refuses: [
-      "`#N/A` when no syrup of 0-85 °Bx has this density at this temperature.",
-    ],
     examples: [
       { args: [1.32266], gives: 66, within: 0.002, source: modelOutput },
       {
@@ -114,7 +111,6 @@ export const syrupScaleFunctions = [
     basis: ["baumeScale", "icumsaDensity"],
     uncertainty: "±0.1 °Bx.",
     notes: [sixtyFahrenheit],
-    refuses: ["`#N/A` when no syrup of 0-85 °Bx reads so many degrees."],
     examples: [
       {
         args: [36],
@@ -145,9 +141,6 @@ export const syrupScaleFunctions = [
       "A class is also a matter of flavour; the grader decides, and colour drifts with heat and storage.",
     notes: [
       'A number of 1 or less is refused, because a cell formatted as per cent holds 0.75 for 75 %; type 75 or "0.75 %".',
-    ],
-    refuses: [
-      "`#VALUE!` for a number above 0 and up to 1, which may be a cell formatted as per cent.",
     ],
     examples: [
       {

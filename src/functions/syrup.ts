@@ -1,9 +1,11 @@
+import type { Brix, Celsius, Litres } from "../measures/quantity";
 import { fromHouse, unitNamed } from "../measures/units";
 import { syrupTerms as terms } from "../terms/syrup";
 import { optional } from "../terms/term";
 import { density, poundsPerGallon } from "../trade/syrup/density";
 import { volumeOf, weightOf } from "../trade/syrup/weight";
-import { defineFunction } from "./define";
+import { inPounds } from "./by-weight";
+import { type Answer, type Answers, defineFunction } from "./define";
 import {
   nativeDensity,
   nativeInAir,
@@ -123,7 +125,7 @@ export const syrupFunctions = [
     compute: ({ volume, brix, temperature, unit }) =>
       fromHouse(weightOf(volume, brix, temperature), unitNamed(unit)),
     why: ({ volume, brix, temperature, unit }, answer) =>
-      `${entered(fromHouse(volume, unitNamed("gal")))} gal × ${figure(poundsPerGallon(brix, temperature), 6)} lb/gal (${entered(brix)} °Bx at ${fahrenheit(temperature)}, in air) = ${figure(answer, 6)} ${unit}`,
+      `${figure(inGallons(volume), 7)} gal × ${heaviness(brix, temperature)} = ${figure(inPounds(weightOf(volume, brix, temperature)), 6)} lb${inUnit(answer, unit, "lb")}`,
   }),
   defineFunction({
     name: "VOLUME_OF",
@@ -158,6 +160,20 @@ export const syrupFunctions = [
     compute: ({ weight, brix, temperature, unit }) =>
       fromHouse(volumeOf(weight, brix, temperature), unitNamed(unit)),
     why: ({ weight, brix, temperature, unit }, answer) =>
-      `${entered(fromHouse(weight, unitNamed("lb")))} lb ÷ ${figure(poundsPerGallon(brix, temperature), 6)} lb/gal (${entered(brix)} °Bx at ${fahrenheit(temperature)}, in air) = ${figure(answer, 6)} ${unit}`,
+      `${figure(inPounds(weight), 7)} lb ÷ ${heaviness(brix, temperature)} = ${figure(inGallons(volumeOf(weight, brix, temperature)), 6)} gal${inUnit(answer, unit, "gal")}`,
   }),
 ];
+
+const inGallons = (volume: Litres): number =>
+  fromHouse(volume, unitNamed("gal"));
+
+/** "11.0759 lb/gal (66.9 °Bx at 68 °F, in air)" */
+const heaviness = (brix: Brix, temperature: Celsius): string =>
+  `${figure(poundsPerGallon(brix, temperature), 6)} lb/gal (${entered(brix)} °Bx at ${fahrenheit(temperature)}, in air)`;
+
+/** The answer once more where another unit than the arithmetic's was asked for. */
+const inUnit = (
+  answer: Answer | Answers,
+  unit: string,
+  shown: string,
+): string => (unit === shown ? "" : `, which is ${figure(answer, 6)} ${unit}`);

@@ -11,7 +11,7 @@ const FIRST_TRUE_DAY = 61;
 /** Reads a day: a worksheet serial number or ISO text "2026-11-25". Other date text is refused (#VALUE!) with the readings it might have had. */
 export function readDate(raw: number | string, name: string): DaySerial {
   if (typeof raw === "number") {
-    if (!Number.isFinite(raw) || raw < 1 || raw >= 2_958_466) {
+    if (!isDay(raw)) {
       throw unusable(
         `${name}: ${raw} is not a worksheet date; type a date such as 2026-11-25`,
       );
@@ -31,6 +31,10 @@ export function readDate(raw: number | string, name: string): DaySerial {
     );
   return serial;
 }
+
+/** Worksheets count days up to the end of the year 9999. */
+export const isDay = (serial: number): boolean =>
+  serial >= 1 && serial < 2_958_466;
 
 function exists(year: number, month: number, day: number): boolean {
   const back = calendarOf(serialOf(year, month, day));

@@ -94,13 +94,17 @@ export const units: readonly Unit[] = [
   unit("pressure", "inHg", 3.386389, ["inhg", "in hg"]),
 ];
 
+const bySymbol: ReadonlyMap<string, Unit> = new Map(
+  units.map((u) => [u.symbol, u]),
+);
+
 /** The unit a person wrote, if we know it: exact symbols first ("L"), then spellings in any case. */
 export function findUnit(written: string): Unit | undefined {
   const plain = written
     .trim()
     .replace(/\.(?=\s|$|[a-z])/gi, "")
     .replace(/\s+/g, " ");
-  const exact = units.find((u) => u.symbol === plain);
+  const exact = bySymbol.get(plain);
   if (exact) return exact;
   const lower = plain.toLowerCase();
   return units.find(
@@ -110,7 +114,7 @@ export function findUnit(written: string): Unit | undefined {
 
 /** The unit with exactly this symbol; a symbol that does not exist is a programmer's mistake. */
 export function unitNamed(symbol: string): Unit {
-  const found = units.find((u) => u.symbol === symbol);
+  const found = bySymbol.get(symbol);
   if (!found) throw new Error(`No unit "${symbol}"`);
   return found;
 }

@@ -75,7 +75,7 @@ function headingCells(columns: readonly Column[]): readonly Cell[] {
     row: 0,
     column: c,
     value: column.heading,
-    style: look("heading"),
+    style: { ...look("heading"), wrap: true },
     note: columnNote(column),
   }));
 }
@@ -138,7 +138,7 @@ const strangerCells = (
   { heading, values }: Stranger,
   column: number,
 ): readonly Cell[] => [
-  { row: 0, column, value: heading, style: look("heading") },
+  { row: 0, column, value: heading, style: { ...look("heading"), wrap: true } },
   ...values.flatMap((value, r) =>
     value === null ? [] : [{ row: r + 1, column, value, style: look("input") }],
   ),

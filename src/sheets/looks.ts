@@ -20,7 +20,7 @@ const rule = "#d8cfc2";
 
 const looks: Readonly<Record<Role, CellStyle>> = {
   title: { bold: true, size: 16, color: "#4a2c17" },
-  heading: { bold: true, color: "#ffffff", fill: "#5b3a21", wrap: true },
+  heading: { bold: true, color: "#ffffff", fill: "#5b3a21" },
   label: { color: ink },
   unit: { color: quiet, italic: true },
   input: {

@@ -21,13 +21,20 @@ export class Draft {
     column: number,
     role: Role,
     content: Content | undefined,
-    extra: { readonly format?: string | undefined; readonly self?: Self } = {},
+    extra: {
+      readonly format?: string | undefined;
+      readonly align?: "right";
+      readonly self?: Self;
+    } = {},
   ): void {
     this.cells.push({
       row,
       column,
       content: content ?? "",
-      style: look(role, extra.format),
+      style: {
+        ...look(role, extra.format),
+        ...(extra.align ? { align: extra.align } : {}),
+      },
       ...(extra.self ? { self: extra.self } : {}),
     });
   }
@@ -90,7 +97,13 @@ function placeTable(draft: Draft, block: Kind<"table">, top: number): number {
   draft.heights[top + 1] = 30;
   draft.name(block.name, first, 0, block.rows, block.columns.length);
   block.columns.forEach((column, c) => {
-    draft.put(top + 1, c, "subheading", column.label);
+    draft.put(
+      top + 1,
+      c,
+      "subheading",
+      column.label,
+      column.format === undefined ? {} : { align: "right" },
+    );
     draft.name(`${block.name}.${column.name}`, first, c, block.rows);
     for (let i = 0; i < block.rows; i += 1) {
       draft.put(first + i, c, column.role ?? "calculated", column.content, {
@@ -143,7 +156,7 @@ function placeMatrix(draft: Draft, block: Kind<"matrix">, top: number): number {
   draft.heights[top + 1] = 30;
   draft.put(top + 1, 0, "subheading", "");
   block.columns.forEach((column, c) =>
-    draft.put(top + 1, c + 1, "subheading", column.label),
+    draft.put(top + 1, c + 1, "subheading", column.label, { align: "right" }),
   );
   block.rows.forEach((line, i) => {
     const row = first + i;

@@ -1,3 +1,4 @@
+import { fileURLToPath } from "node:url";
 import js from "@eslint/js";
 import typescript from "typescript-eslint";
 
@@ -39,7 +40,12 @@ export default typescript.config(
   {
     files: ["**/*.ts", "**/*.tsx"],
     extends: [typescript.configs.recommended],
-    languageOptions: { parserOptions: { projectService: true } },
+    languageOptions: {
+      parserOptions: {
+        projectService: true,
+        tsconfigRootDir: fileURLToPath(new URL("../..", import.meta.url)),
+      },
+    },
     rules: {
       "@typescript-eslint/await-thenable": "error",
       "@typescript-eslint/consistent-type-imports": "error",

@@ -17,7 +17,7 @@ test.each(cases)(
     const wanted = [example.gives].flat(2);
     expect(given).toHaveLength(wanted.length);
     for (const [i, want] of wanted.entries())
-      agrees(given[i], want as Answer, example.within);
+      agrees(given[i], want, example.within);
     expect(explained(definition, example.args).why).toMatch(/\S/);
   },
 );

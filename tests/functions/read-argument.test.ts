@@ -104,6 +104,7 @@ describe("cells that hold something else", () => {
   test.each([
     [true, "tare: TRUE is not a number"],
     [Number.NaN, "tare: not an ordinary number"],
+    [1e308, "tare: not an ordinary number"],
     [{ error: "#REF!" }, "tare: the cell holds the error #REF!"],
     [[[1], [2]], "tare: one value is wanted, not 2 cells"],
   ])("%j", (raw, sentence) => {
@@ -131,6 +132,9 @@ describe("cells that hold something else", () => {
     expect(
       readArgument(money({ ...said, unit: "per lb" }), "$2,744.50", "price"),
     ).toBe(2744.5);
+    expect(() =>
+      readArgument(money({ ...said, unit: "per lb" }), "1e400", "price"),
+    ).toThrow('price: "1e400" is too large a number');
     expect(() =>
       readArgument(number({ ...said, unit: "", whole: true }), 1.5, "heads"),
     ).toThrow("heads: 1.5 is not a whole number");

@@ -7,6 +7,8 @@ import type { Definition } from "../../src/functions/define";
 import { nativeCall } from "../../src/functions/native-call";
 import { readArgument } from "../../src/functions/read-argument";
 import { CannotAnswer } from "../../src/measures/cannot-answer";
+import { as, type DaySerial } from "../../src/measures/quantity";
+import { isoDate } from "../../src/measures/read-date";
 import { sources } from "../../src/standards/sources";
 import { anyArguments } from "../support/any-argument";
 
@@ -23,7 +25,7 @@ describe("names", () => {
 
   // Custom-function ids: letters, digits, underscores and points, a letter first, 128 characters at most.
   test.each(each)("%s is a legal id and a legal name in a file", (name) => {
-    expect(name).toMatch(/^[A-Z][A-Z0-9_]*$/);
+    expect(name).toMatch(/^[A-Z][A-Z0-9_]{2,}$/);
     expect(`SYRUP.${name}`.length).toBeLessThanOrEqual(128);
     // Anything that looks like a cell, as LOG10 or AB12, would be read as one.
     expect(name).not.toMatch(/^[A-Z]{1,3}\d+$/);
@@ -67,7 +69,36 @@ describe("words", () => {
       expect(answered).toBeGreaterThanOrEqual(definition.examples.length);
     },
   );
+
+  test.each(each)(
+    "%s shows two calls or more, and its arithmetic ends in their answers",
+    (_, definition) => {
+      expect(definition.examples.length).toBeGreaterThanOrEqual(2);
+      for (const { args } of definition.examples) {
+        const { answer, why } = explained(definition, args);
+        const figures = [answer].flat(2).filter(isNumber);
+        if (figures.length === 0) continue;
+        const found = figures.some((value) => shows(why, value, definition));
+        if (!found) throw new Error(`${why}\nholds none of ${figures.join()}`);
+      }
+    },
+  );
 });
+
+const isNumber = (value: unknown): value is number => typeof value === "number";
+
+/** Whether a sentence holds a value, as rounded as it is written there: plain, in per cent, as a day, without its sign. */
+function shows(why: string, value: number, { gives }: Definition): boolean {
+  if (gives.unit === "date") return why.includes(isoDate(as<DaySerial>(value)));
+  const wanted = Math.abs(value) * (gives.unit === "share" ? 100 : 1);
+  return (why.match(/\d[\d,]*(\.\d+)?/g) ?? []).some((written) => {
+    const digits = written.replace(/,/g, "");
+    const lastPlace = digits.includes(".")
+      ? 10 ** -(digits.length - digits.indexOf(".") - 1)
+      : 10 ** (/0*$/.exec(digits)?.[0].length ?? 0);
+    return Math.abs(Number(digits) - wanted) <= 0.5 * lastPlace * (1 + 1e-6);
+  });
+}
 
 function whyOf(
   definition: Definition,
@@ -143,21 +174,33 @@ describe("native forms", () => {
   test.each(withNative)(
     "%s uses only plain worksheet functions and plain numbers",
     (_, definition) => {
-      const formula = nativeCall(
-        definition,
-        Object.keys(definition.args).map((_name, i) => `Settings!$B$${i + 10}`),
+      const cells = Object.keys(definition.args).map(
+        (_name, i) => `Settings!$B$${i + 10}`,
       );
-      const bare = formula.replace(/"[^"]*"/g, '""');
-      for (const [, called = ""] of bare.matchAll(/([A-Z][A-Z0-9.]*)\(/g))
-        expect([...PLAIN]).toContain(called);
-      expect(bare).not.toMatch(/\d[eE][-+]?\d/);
-      expect(bare).not.toMatch(/^=|NaN|undefined|Infinity/);
-      expect(bare.split("(").length).toBe(bare.split(")").length);
-      // The longest formula a worksheet takes.
-      expect(formula.length).toBeLessThan(8192);
+      const needed = Object.values(definition.args).map((term, i) =>
+        "otherwise" in term ? "" : (cells[i] ?? ""),
+      );
+      for (const given of [cells, needed])
+        expectPlain(nativeCall(definition, given));
     },
   );
 });
+
+function expectPlain(formula: string): void {
+  const bare = formula.replace(/"[^"]*"/g, '""');
+  for (const [, called = ""] of bare.matchAll(/([A-Z][A-Z0-9.]*)\(/g))
+    expect([...PLAIN]).toContain(called);
+  expect(bare).not.toMatch(/\d[eE][-+]?\d/);
+  expect(bare).not.toMatch(/^=|NaN|undefined|Infinity/);
+  let open = 0;
+  for (const [bracket] of bare.matchAll(/[()]/g)) {
+    open += bracket === "(" ? 1 : -1;
+    expect(open).toBeGreaterThanOrEqual(0);
+  }
+  expect(open).toBe(0);
+  // The longest formula a worksheet takes.
+  expect(formula.length).toBeLessThan(8192);
+}
 
 test("neither zod nor a user interface can be reached from the functions", () => {
   const packages = reachablePackages(join(source, "functions", "index.ts"));

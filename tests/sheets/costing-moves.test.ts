@@ -162,6 +162,34 @@ test("a run larger than the stock keeps today's cost and withholds what was paid
     expect(JSON.stringify(told)).toMatch(/short by 4,96\d lb of Amber/);
   }));
 
+test("a costing sheet added to an open book is worked out at once, and taken back as a whole", async () => {
+  const host = await openHeadless(farmBook(demoTables()), gridFunctions);
+  try {
+    const before = await host.sheetNames();
+    const { sheet, names } = costingSheet({
+      contents: await host.readTables(),
+      product: PRODUCT,
+      bottles: 1200,
+      existingSheets: before,
+    });
+    await host.apply({
+      says: "the sheet",
+      append: [],
+      addSheets: [sheet],
+      names,
+    });
+    expect(await (await figures(host))("full_replacement")).toBeCloseTo(
+      6.085456,
+      6,
+    );
+    expect(await host.undo()).toBe("the sheet");
+    expect(await host.sheetNames()).toEqual(before);
+    expect(await host.readNames()).toEqual([]);
+  } finally {
+    host.dispose();
+  }
+});
+
 test("a product the book does not have and a sheet that exists are refused in a sentence", () => {
   const ask = (product: string, existingSheets: readonly string[]) => () =>
     costingSheet({

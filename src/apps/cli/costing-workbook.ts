@@ -7,12 +7,30 @@ import { portable } from "../../sheets/portable";
 import type { Workbook } from "../../sheets/workbook";
 import { gridFunctions } from "../grid-functions";
 
+export interface Run {
+  readonly product: string;
+  readonly bottles: number;
+}
+
 /** The bytes of a farm book with a costing sheet for each run, worked out; `plain` holds none of our functions. */
 export async function costingWorkbook(
   contents: readonly Contents[],
-  runs: readonly { readonly product: string; readonly bottles: number }[],
+  runs: readonly Run[],
   plain = false,
 ): Promise<Uint8Array> {
+  const { workbook } = await calculate(
+    costingBook(contents, runs, plain),
+    gridFunctions,
+  );
+  return writeXlsx(workbook);
+}
+
+/** The same as a workbook whose formulas have no results yet. */
+export function costingBook(
+  contents: readonly Contents[],
+  runs: readonly Run[],
+  plain = false,
+): Workbook {
   const book = farmBook(contents);
   const costings = runs.map(({ product, bottles }) =>
     costingSheet({
@@ -28,9 +46,5 @@ export async function costingWorkbook(
     sheets: [...costings.map(({ sheet }) => sheet), ...book.sheets],
     names: [...book.names, ...costings.flatMap(({ names }) => names)],
   };
-  const { workbook } = await calculate(
-    plain ? portable(live) : live,
-    gridFunctions,
-  );
-  return writeXlsx(workbook);
+  return plain ? portable(live) : live;
 }

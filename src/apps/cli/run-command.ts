@@ -8,7 +8,7 @@ const commands: Readonly<Record<string, () => Promise<Command>>> = {
   book: async () => (await import("./book")).book,
   samples: async () => (await import("./samples")).samples,
   docs: async () => (await import("./docs")).docs,
-  bench: async () => (await import("./bench")).bench,
+  bench: async () => (await import("./bench/bench")).bench,
 };
 
 /** Runs one command; gives 0, 2 for input that cannot be used, or 1 for a fault of our own. */

@@ -7,6 +7,7 @@ import {
   type ReactNode,
 } from "react";
 import { Button, makeStyles, tokens } from "@fluentui/react-components";
+import { focusView } from "./focus-view";
 import { sentenceOf } from "./open-book";
 
 /** One write of the pane and the way to take it back. */
@@ -54,6 +55,7 @@ export function LastWriteBar(): ReactNode {
       announce({ says: sentenceOf(problem) });
     } finally {
       setBusy(false);
+      focusView();
     }
   }, [announce, last]);
   return (

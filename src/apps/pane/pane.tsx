@@ -8,6 +8,7 @@ import {
 import { readBook } from "../../book/read";
 import type { Finding } from "../../book/finding";
 import type { Host } from "../../hosts/host";
+import { VIEW_ID } from "./focus-view";
 import { FindingsView } from "./findings/findings-view";
 import { LastWriteBar, LastWriteProvider } from "./last-write";
 import { newestDay } from "./new-product/choices";
@@ -69,6 +70,7 @@ function Views({ host, dark, watchEdits }: PaneProps): ReactNode {
         choose={setView}
       />
       <div
+        id={VIEW_ID}
         role="tabpanel"
         aria-labelledby={`tab-${view}`}
         tabIndex={0}

@@ -33,7 +33,6 @@ export function Split(props: {
       className="workbench-split"
       data-front={front}
       data-pane={props.isPaneShown ? "shown" : "hidden"}
-      {...(props.isOpening ? { inert: "" } : {})}
       style={{ "--pane-width": `${width}px` } as CSSProperties}
     >
       <main
@@ -63,6 +62,7 @@ export function Split(props: {
         }}
       />
       <aside
+        {...(props.isOpening ? { inert: "" } : {})}
         className="workbench-pane"
         aria-label="Pane"
         id="pane"

@@ -9,6 +9,7 @@ import {
   UniverSheetsTablePlugin,
   UniverSheetsTablePreset,
 } from "@univerjs/preset-sheets-table";
+import { UniverSheetsTableUIPlugin } from "@univerjs/sheets-table-ui";
 import tableWords from "@univerjs/preset-sheets-table/locales/en-US";
 import "@univerjs/preset-sheets-core/lib/index.css";
 import "@univerjs/preset-sheets-data-validation/lib/index.css";
@@ -50,6 +51,8 @@ export const startOnScreen = (
       UniverSheetsTablePreset(),
       {
         plugins: [
+          // A tab above every table would stand where the headings are read.
+          [UniverSheetsTableUIPlugin, { hideAnchor: true }],
           [
             UniverSheetsTablePlugin,
             { userThemes: [plainTable], defaultThemeIndex: 0 },

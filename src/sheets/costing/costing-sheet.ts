@@ -82,7 +82,9 @@ function describeCosting(
   return {
     name,
     tabColor: "#b06a2c",
-    widths: [38, 30, 24, 14, 16, 14, 26, 14, 14, 14, 16, 16, 12, 10, 10, 10, 8],
+    widths: [
+      42, 18, 18, 18, 14, 14, 18, 14, 14, 16, 14, 14, 14, 12, 12, 12, 30, 8,
+    ],
     frozenRows: 1,
     blocks: [
       {

@@ -20,17 +20,10 @@ export const materialsBlock = (rows: number): Block => ({
   total: { label: "All materials", columns: ["per_bottle"] },
   columns: [
     {
-      name: "part",
+      name: "title",
       label: "Part",
       content: {
-        formula: '=IF({row.row}="","",INDEX(ProductMaterials[Part],{row.row}))',
-      },
-    },
-    {
-      name: "description",
-      label: "What it is",
-      content: {
-        formula: `=${forPart(`IFERROR(${part("Description")},"not in Parts")`)}`,
+        formula: `=${forPart('{row.part}&" · "&{row.description}')}`,
       },
     },
     {
@@ -139,6 +132,20 @@ export const materialsBlock = (rows: number): Block => ({
       format: "#,##0",
       content: {
         formula: `=${forPart(`IF(NOT(ISNUMBER({row.drawn})),"",MAX({row.drawn},IFERROR(N(${part("Minimum order")}),0)))`)}`,
+      },
+    },
+    {
+      name: "part",
+      label: "Code",
+      content: {
+        formula: '=IF({row.row}="","",INDEX(ProductMaterials[Part],{row.row}))',
+      },
+    },
+    {
+      name: "description",
+      label: "What it is",
+      content: {
+        formula: `=${forPart(`IFERROR(${part("Description")},"not in Parts")`)}`,
       },
     },
     {

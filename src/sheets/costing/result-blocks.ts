@@ -49,7 +49,7 @@ export const costBlock: Block = {
       format: "0.0000",
       contents: each(
         () =>
-          "=SYRUP.COST_TOTAL({materials.part},{materials.order_cost})/{bottles}",
+          "=SYRUP.COST_TOTAL({materials.title},{materials.order_cost})/{bottles}",
       ),
     },
     {
@@ -58,7 +58,7 @@ export const costBlock: Block = {
       format: "0.0000",
       contents: each(
         () =>
-          "=SYRUP.COST_TOTAL({materials.part},{materials.freight})/{bottles}",
+          "=SYRUP.COST_TOTAL({materials.title},{materials.freight})/{bottles}",
       ),
     },
     {

@@ -8,8 +8,7 @@ import {
 } from "../../measures/quantity";
 import { poundsText } from "./pounds-text";
 
-export const lotMethods = ["oldest first", "average", "replacement"] as const;
-export type LotMethod = (typeof lotMethods)[number];
+export type LotMethod = "oldest first" | "average" | "replacement";
 
 export interface Lot {
   readonly received: DaySerial;

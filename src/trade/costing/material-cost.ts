@@ -22,7 +22,7 @@ export interface MaterialCost {
   readonly pieces: number;
   readonly cost: Money;
   readonly freight: Money;
-  /** An order up to the next break costs less than the least that would do. */
+  /** An order up to a higher break costs less than the least whole cartons that would do. */
   readonly buysUp: boolean;
 }
 
@@ -61,6 +61,6 @@ export function materialCost(material: Material): MaterialCost | undefined {
     pieces: order.buy,
     cost: order.total,
     freight: material.freight ?? as<Money>(0),
-    buysUp: order.buy > least,
+    buysUp: order.saving > 0,
   };
 }

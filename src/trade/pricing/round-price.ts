@@ -2,8 +2,7 @@ import { unanswerable } from "../../measures/cannot-answer";
 import { roundHalfUp } from "../../measures/money";
 import { as, type Money } from "../../measures/quantity";
 
-export const directions = ["up", "down", "nearest"] as const;
-export type Direction = (typeof directions)[number];
+export type Direction = "up" | "down" | "nearest";
 
 /**
  * The next price with an ending such as 0.99; a price that already ends so stays. Half way, nearest is up.

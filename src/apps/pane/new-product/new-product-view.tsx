@@ -6,6 +6,7 @@ import {
   Spinner,
 } from "@fluentui/react-components";
 import type { Host } from "../../../hosts/host";
+import { focusView } from "../focus-view";
 import { useAnnounce } from "../last-write";
 import { sentenceOf, type OpenBook } from "../open-book";
 import { Section } from "../section";
@@ -54,6 +55,7 @@ export function NewProductView(props: {
       });
       done(product);
       await host.select({ sheet, row: 0, column: 0 });
+      focusView();
     } catch (problem) {
       setTrouble(sentenceOf(problem));
     } finally {

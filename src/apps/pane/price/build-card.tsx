@@ -1,6 +1,7 @@
 import { useMemo, useState, type ReactNode } from "react";
 import { Button, Field, Input, Spinner } from "@fluentui/react-components";
 import type { Host } from "../../../hosts/host";
+import { focusView } from "../focus-view";
 import { useAnnounce } from "../last-write";
 import { sentenceOf, type OpenBook } from "../open-book";
 import { usePaneStyles } from "../styles";
@@ -36,6 +37,7 @@ export function BuildCard(props: {
         says: `Added the sheet “${sheet}”.`,
         takeBack: () => host.undo(),
       });
+      focusView();
     } catch (problem) {
       setTrouble(sentenceOf(problem));
     } finally {

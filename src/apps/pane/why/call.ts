@@ -4,9 +4,10 @@ import { CannotAnswer } from "../../../measures/cannot-answer";
 import type { CellPlace } from "../../../hosts/host";
 import type { Term } from "../../../terms/term";
 import type { Formula } from "./formula";
+import { addressOf } from "./labels";
 import { howToType, shown } from "./shown";
 import { rangeOf, type Surroundings } from "./surroundings";
-import { isRows, ourFunction, valueOfArgument, type Value } from "./value";
+import { ourFunction, valueOfArgument, type Value } from "./value";
 
 export interface ArgumentShown {
   readonly label: string;
@@ -79,10 +80,10 @@ function shownArgument(
   const range = rangeOf(arg, at, around);
   return {
     label: term.label,
-    text: arg.text,
+    text: range ? addressOf(range, at.sheet) : arg.text,
     value: shown(value, term),
     unit: typeof value === "number" ? unit : "",
-    ...(range && !(value !== undefined && isRows(value) && value.length === 0)
+    ...(range
       ? { place: { sheet: range.sheet, row: range.row, column: range.column } }
       : {}),
   };

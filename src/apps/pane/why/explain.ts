@@ -119,9 +119,13 @@ async function formulaShown(
     ...problemOf(facts, known, uses),
     words: inWords(read, (reference: Formula) => labels.get(reference.text)),
     calls: known,
-    uses,
+    uses: uses.filter((use) => !isArgument(use, known)),
   };
 }
+
+/** What is an argument of one of our calls is already told there. */
+const isArgument = (use: Used, calls: readonly CallShown[]): boolean =>
+  calls.some(({ args }) => args.some(({ text }) => text === use.address));
 
 async function usedCell(
   range: Range,
