@@ -57,9 +57,7 @@ const book: Workbook = {
   ],
 };
 
-function rows(
-  values: readonly (readonly Stored[])[],
-): Cell[] {
+function rows(values: readonly (readonly Stored[])[]): Cell[] {
   return values.flatMap((row, r) =>
     row.map((value, column) => ({ row: r, column, value })),
   );
