@@ -1,5 +1,6 @@
 import type { Finding } from "./finding";
-import type { AnyRow, TableReading } from "./read-table";
+import type { AnyRow } from "./any-row";
+import type { TableReading } from "./read-table";
 import type { Table } from "./table";
 
 /** Leaves out every row whose key an earlier good row has already, and names every row that shares its key. */

@@ -5,7 +5,7 @@ import { fromHouse, unitNamed } from "../measures/units";
 import { columnWords, type Contents } from "./contents";
 import type { Finding } from "./finding";
 import type { Column, Table } from "./table";
-import type { AnyRow } from "./read-table";
+import type { AnyRow } from "./any-row";
 import { shown } from "./wording";
 
 type Raw = readonly [row: AnyRow, cells: Readonly<Record<string, unknown>>];

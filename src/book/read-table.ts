@@ -5,12 +5,8 @@ import { termNamed } from "./named-value";
 import { rowSchema } from "./row-schema";
 import type { Table } from "./table";
 import { questions } from "./questions";
+import type { AnyRow } from "./any-row";
 import { cellTodo, shown, whyUnusable } from "./wording";
-
-/** A row with its values by key, before its type is put on. */
-export type AnyRow = Readonly<Record<string, unknown>> & {
-  readonly place: string;
-};
 
 export interface TableReading {
   readonly rows: readonly AnyRow[];

@@ -4,7 +4,8 @@ import { type Contents, contentsOf } from "./contents";
 import { crossChecks } from "./checks/cross-checks";
 import type { Finding } from "./finding";
 import { withoutRepeats } from "./keys";
-import { type AnyRow, readTable } from "./read-table";
+import type { AnyRow } from "./any-row";
+import { readTable } from "./read-table";
 import { checkReferences } from "./references";
 import type { Table } from "./table";
 

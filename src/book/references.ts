@@ -1,7 +1,7 @@
 import { type Book, bookTables, tableList } from "./book";
 import type { Finding } from "./finding";
 import { sameName } from "./keys";
-import type { AnyRow } from "./read-table";
+import type { AnyRow } from "./any-row";
 import type { Column } from "./table";
 
 type Rows = Readonly<Record<keyof Book, readonly AnyRow[]>>;

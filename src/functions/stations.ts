@@ -1,7 +1,7 @@
 import { unusable } from "../measures/cannot-answer";
 import { as, type PerHour } from "../measures/quantity";
 import { readNumber } from "../measures/read-number";
-import { lineTerms } from "../terms/lines";
+import type { lineTerms } from "../terms/lines";
 import type { ValueOf } from "../terms/term";
 import type { Station } from "../trade/lines/line-rate";
 

@@ -15,8 +15,12 @@ export interface Answer {
   readonly isMain?: true;
 }
 
-/** A question that must be answered before going on; Escape and the last answer both mean "leave it". */
+/**
+ * A question that must be answered before going on; Escape and the last answer both mean "leave it". It stays in the
+ * page and is opened and closed: taken out while open, it would leave the rest of the page hidden from screen readers.
+ */
 export function AskDialog(props: {
+  readonly isOpen: boolean;
   readonly title: string;
   readonly children: ReactNode;
   readonly answers: readonly Answer[];
@@ -24,7 +28,7 @@ export function AskDialog(props: {
 }): ReactNode {
   return (
     <Dialog
-      open
+      open={props.isOpen}
       modalType="alert"
       onOpenChange={(_, { open }) => {
         if (!open) props.leave();

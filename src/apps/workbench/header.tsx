@@ -97,44 +97,41 @@ export function Header(props: {
           }}
         />
       </header>
-      {asks === "replace" && (
-        <AskDialog
-          title="The open book has changes that are not saved"
-          leave={() => setAsks(undefined)}
-          answers={[
-            {
-              says: "Save it first",
-              isMain: true,
-              then: () =>
-                void session.save().then((saved) => saved && next?.()),
-            },
-            { says: "Go on without saving", then: () => next?.() },
-          ]}
-        >
-          Opening another book takes this one off the page.
-        </AskDialog>
-      )}
-      {asks === "losses" && (
-        <AskDialog
-          title="The file you opened holds more than the workbench can keep"
-          leave={() => setAsks(undefined)}
-          answers={[
-            {
-              says: "Save under a new name",
-              isMain: true,
-              then: () => void session.save(),
-            },
-          ]}
-        >
-          <p>The saved copy will be without:</p>
-          <ul>
-            {session.losses.map((loss) => (
-              <li key={loss}>{loss}</li>
-            ))}
-          </ul>
-          <p>Keep your own file as it is; the copy gets another name.</p>
-        </AskDialog>
-      )}
+      <AskDialog
+        isOpen={asks === "replace"}
+        title="The open book has changes that are not saved"
+        leave={() => setAsks(undefined)}
+        answers={[
+          {
+            says: "Save it first",
+            isMain: true,
+            then: () => void session.save().then((saved) => saved && next?.()),
+          },
+          { says: "Go on without saving", then: () => next?.() },
+        ]}
+      >
+        Opening another book takes this one off the page.
+      </AskDialog>
+      <AskDialog
+        isOpen={asks === "losses"}
+        title="The file you opened holds more than the workbench can keep"
+        leave={() => setAsks(undefined)}
+        answers={[
+          {
+            says: "Save under a new name",
+            isMain: true,
+            then: () => void session.save(),
+          },
+        ]}
+      >
+        <p>The saved copy will be without:</p>
+        <ul>
+          {session.losses.map((loss) => (
+            <li key={loss}>{loss}</li>
+          ))}
+        </ul>
+        <p>Keep your own file as it is; the copy gets another name.</p>
+      </AskDialog>
     </FluentProvider>
   );
 }

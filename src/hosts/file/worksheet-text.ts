@@ -16,8 +16,8 @@ export const textFromFile = (text: string): string =>
       )
     : text;
 
-// eslint-disable-next-line no-control-regex
 const unwritable =
+  // eslint-disable-next-line no-control-regex -- control characters are what it looks for
   /[\u0000-\u0008\u000B-\u000D\u000E-\u001F\uFFFE\uFFFF]|[\uD800-\uDBFF](?![\uDC00-\uDFFF])|(?<![\uD800-\uDBFF])[\uDC00-\uDFFF]/g;
 
 const hexForm = (character: string): string =>

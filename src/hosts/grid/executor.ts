@@ -203,6 +203,7 @@ function refusal(
     return { code: error.code, sentence: error.message };
   if (error instanceof NotOneValue)
     return { code: ErrorType.VALUE, sentence: error.message };
+  // eslint-disable-next-line no-console -- a fault of ours must be seen somewhere, and the calculation must go on
   console.error(`${namespace}.${definition.name} broke down`, error);
   return {
     code: ErrorType.VALUE,

@@ -1,4 +1,3 @@
-import type { IWorkbookData } from "@univerjs/core";
 import { FormulaDataModel } from "@univerjs/engine-formula";
 import type { FWorkbook, FWorksheet } from "@univerjs/sheets/facade";
 import { unusable } from "../../measures/cannot-answer";
@@ -19,7 +18,7 @@ export class LiveBook {
   constructor(engine: Engine, workbook: Workbook) {
     opened += 1;
     this.#facade = engine.api.createWorkbook(
-      snapshotOf(workbook, `book-${opened}`) as IWorkbookData,
+      snapshotOf(workbook, `book-${opened}`),
     );
     this.#formulas = engine.univer.__getInjector().get(FormulaDataModel);
   }

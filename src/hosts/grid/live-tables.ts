@@ -53,12 +53,15 @@ export class LiveTables {
       const own = this.raw(sheet, endRow + 1, column);
       const above = this.raw(sheet, endRow, column);
       const formula = this.#formula(sheet, endRow, column);
-      const blank = own?.f == null && own?.si == null && (own?.v ?? "") === "";
+      const blank =
+        isNothing(own?.f) && isNothing(own?.si) && (own?.v ?? "") === "";
       const fresh: ICellData = {
         ...(blank && formula !== undefined
           ? { f: movedDown(formula, 1), v: null, t: null }
           : {}),
-        ...(own?.s == null && above?.s != null ? { s: above.s } : {}),
+        ...(isNothing(own?.s) && above?.s !== null && above?.s !== undefined
+          ? { s: above.s }
+          : {}),
       };
       if (Object.keys(fresh).length > 0) cells[column] = fresh;
     }
@@ -219,3 +222,6 @@ export class LiveTables {
     return injector.get.bind(injector);
   }
 }
+
+const isNothing = (value: unknown): boolean =>
+  value === null || value === undefined;

@@ -110,7 +110,7 @@ function holdsTyping(
   for (let column = startColumn; column <= endColumn; column += 1) {
     const cell = tables.raw(table.getSubunitId(), row, column);
     const value = valueFromGrid(cell) ?? "";
-    if (value !== "" && cell?.f == null && cell?.si == null) return true;
+    if (value !== "" && (cell?.f ?? cell?.si ?? null) === null) return true;
   }
   return false;
 }

@@ -13,7 +13,7 @@ export function cureTableReferences(): void {
   if (cured) return;
   cured = true;
   const prototype = BaseFunction.prototype;
-  // eslint-disable-next-line @typescript-eslint/unbound-method -- it is called with the right `this` below
+
   const cutOut = prototype.createReferenceObject;
   prototype.createReferenceObject = function (
     this: BaseFunction,

@@ -93,7 +93,7 @@ test("cells that share a formula each get their own, as a second reader gives it
     sheet.getCell(address).value = {
       sharedFormula: "C2",
       result: 2,
-    } as ExcelJS.CellSharedFormulaValue;
+    };
   const bytes = new Uint8Array(await book.xlsx.writeBuffer());
   const { workbook } = await readXlsx(bytes, "runs.xlsx");
   const found = workbook.sheets[0]?.cells.map(({ formula }) => formula);

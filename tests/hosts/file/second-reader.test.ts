@@ -166,11 +166,11 @@ test("what a second library wrote is read: values, results, looks, rules and not
   sheet.getCell("A2").value = {
     formula: "1/0",
     result: { error: "#DIV/0!" },
-  } as ExcelJS.CellFormulaValue;
+  };
   sheet.getCell("A3").value = {
     formula: "A2=1",
     result: false,
-  } as unknown as ExcelJS.CellFormulaValue;
+  };
   sheet.getCell("A4").value = {
     formula: "_xlfn.TEXTJOIN(1,2)",
     result: "seen",

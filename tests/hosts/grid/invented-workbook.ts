@@ -122,7 +122,7 @@ export const richWorkbook: Workbook = {
         {
           row: 1,
           column: 1,
-          value: 2.6123456789012345,
+          value: 2.612345678901234,
           note: "Agreed in spring\nper pound",
           style: {
             fill: "#fff6d8",

@@ -7,7 +7,8 @@ import type { Formula } from "./formula";
 import { addressOf } from "./labels";
 import { howToType, shown } from "./shown";
 import { rangeOf, type Surroundings } from "./surroundings";
-import { ourFunction, valueOfArgument, type Value } from "./value";
+import type { Value } from "./received";
+import { ourFunction, valueOfArgument } from "./value";
 
 export interface ArgumentShown {
   readonly label: string;

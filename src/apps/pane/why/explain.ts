@@ -11,7 +11,8 @@ import {
   type Range,
   type Surroundings,
 } from "./surroundings";
-import { isError, type Value } from "./value";
+import type { Value } from "./received";
+import { isError } from "./value";
 import { inWords, ourCallsOf, referencesOf } from "./words";
 
 /** A cell that a formula uses. */

@@ -2,7 +2,8 @@ import { figure } from "../../../functions/wording";
 import { isoDate } from "../../../measures/read-date";
 import { as } from "../../../measures/quantity";
 import { date, type CellTerm, type Term } from "../../../terms/term";
-import { isError, isRows, type Value } from "./value";
+import type { Value } from "./received";
+import { isError, isRows } from "./value";
 
 /** A value as a person reads it; a term tells dates and shares apart from plain numbers. */
 export function shown(value: Value | undefined, term?: Term): string {

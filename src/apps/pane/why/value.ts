@@ -4,11 +4,9 @@ import { CannotAnswer } from "../../../measures/cannot-answer";
 import type { CellPlace } from "../../../hosts/host";
 import type { Stored } from "../../../sheets/workbook";
 import type { Formula } from "./formula";
+import type { Value } from "./received";
 import { plainFunction } from "./worksheet-functions";
 import { meaningOf, rangeOf, type Surroundings } from "./surroundings";
-
-/** A value as a function receives it: one cell, or rows of cells. */
-export type Value = Stored | readonly (readonly Stored[])[];
 
 /** Works a formula out where it holds only references, plain values, arithmetic, our own functions and a few plain ones; else undefined. */
 export async function valueOf(

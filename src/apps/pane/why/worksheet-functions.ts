@@ -1,5 +1,5 @@
 import type { Stored } from "../../../sheets/workbook";
-import type { Value } from "./value";
+import type { Value } from "./received";
 
 /**
  * The few plain worksheet functions our own sheets put inside our calls, so that the arithmetic can be shown.
