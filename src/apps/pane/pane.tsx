@@ -10,6 +10,7 @@ import type { Finding } from "../../book/finding";
 import type { Host } from "../../hosts/host";
 import { VIEW_ID } from "./focus-view";
 import { FindingsView } from "./findings/findings-view";
+import { GoToProvider } from "./go-to";
 import { LastWriteBar, LastWriteProvider } from "./last-write";
 import { newestDay } from "./new-product/choices";
 import { emptyDraft, type Draft } from "./new-product/draft";
@@ -26,6 +27,8 @@ export interface PaneProps {
   readonly dark: boolean;
   /** Calls back after every change to the workbook; returns the way to stop. */
   readonly watchEdits: (listener: () => void) => () => void;
+  /** Brings the sheet to the front where only one of both is seen. */
+  readonly showSheet?: () => void;
 }
 
 type View = "price" | "why" | "findings";
@@ -41,7 +44,9 @@ export function Pane(props: PaneProps): ReactNode {
     >
       <div className={styles.pane}>
         <LastWriteProvider>
-          <Views {...props} />
+          <GoToProvider host={props.host} showSheet={props.showSheet}>
+            <Views {...props} />
+          </GoToProvider>
         </LastWriteProvider>
       </div>
     </FluentProvider>
@@ -109,7 +114,7 @@ function Views({ host, dark, watchEdits }: PaneProps): ReactNode {
           )}
           {book && view === "why" && <WhyView host={host} book={book} />}
           {book && view === "findings" && (
-            <FindingsView host={host} book={book} findings={findings} />
+            <FindingsView book={book} findings={findings} />
           )}
         </div>
       </div>

@@ -6,6 +6,8 @@ import {
   type RefObject,
 } from "react";
 
+export type Side = "sheet" | "pane";
+
 const NARROWEST = 320;
 const WIDEST = 620;
 const STEP = 20;
@@ -18,11 +20,14 @@ export function Split(props: {
   readonly grid: RefObject<HTMLDivElement>;
   readonly pane: ReactNode;
   readonly isPaneShown: boolean;
+  /** Which of both a narrow screen shows. */
+  readonly front: Side;
+  readonly setFront: (side: Side) => void;
   /** While another book is being opened, nothing must be written to the one that goes. */
   readonly isOpening: boolean;
 }): ReactNode {
   const [width, setWidth] = useState(380);
-  const [front, setFront] = useState<"sheet" | "pane">("sheet");
+  const { front, setFront } = props;
   const to = (wanted: number): void =>
     setWidth(Math.min(WIDEST, Math.max(NARROWEST, Math.round(wanted))));
   const drag = (event: ReactPointerEvent): void => {

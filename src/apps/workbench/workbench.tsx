@@ -4,7 +4,7 @@ import { Pane } from "../pane/pane";
 import { Header } from "./header";
 import { Notices } from "./notices";
 import { useSession } from "./session";
-import { Split } from "./split";
+import { Split, type Side } from "./split";
 import { useDark } from "./use-dark";
 
 /** The page: a header, the sheet, and the pane beside it. */
@@ -12,6 +12,7 @@ export function Workbench(): ReactNode {
   const grid = useRef<HTMLDivElement>(null);
   const [dark, setDark] = useDark();
   const [isPaneShown, showPane] = useState(true);
+  const [front, setFront] = useState<Side>("sheet");
   const session = useSession(grid, dark);
   useEffect(() => {
     document.title = session.title
@@ -32,10 +33,17 @@ export function Workbench(): ReactNode {
       <Split
         grid={grid}
         isPaneShown={isPaneShown}
+        front={front}
+        setFront={setFront}
         isOpening={session.isOpening}
         pane={
           session.host && (
-            <OpenPane key={session.opening} host={session.host} dark={dark} />
+            <OpenPane
+              key={session.opening}
+              host={session.host}
+              dark={dark}
+              showSheet={() => setFront("sheet")}
+            />
           )
         }
       />
@@ -47,12 +55,20 @@ export function Workbench(): ReactNode {
 function OpenPane(props: {
   readonly host: GridHost;
   readonly dark: boolean;
+  readonly showSheet: () => void;
 }): ReactNode {
-  const { host, dark } = props;
+  const { host, dark, showSheet } = props;
   const [watchEdits] = useState(
     () => (listener: () => void) => host.onEdit(listener),
   );
-  return <Pane host={host} dark={dark} watchEdits={watchEdits} />;
+  return (
+    <Pane
+      host={host}
+      dark={dark}
+      watchEdits={watchEdits}
+      showSheet={showSheet}
+    />
+  );
 }
 
 /** The grid keeps Tab for itself, so F6 goes from the sheet to the pane and back. */

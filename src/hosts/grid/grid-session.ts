@@ -105,6 +105,8 @@ export class GridSession {
       .setCurrentUnitForType(this.#book.id);
     // The screen still draws the old workbook for a moment; disposing it at once breaks the drawing.
     await new Promise((resolve) => setTimeout(resolve, 250));
+    // A calculation under way still asks for the old workbook when its results arrive.
+    await this.settled();
     this.engine.api.disposeUnit(old.id);
     this.#refusals.forgetBook(old.id);
     // A workbook that holds some results already is otherwise not calculated, and its new formulas stay blank.

@@ -1,7 +1,7 @@
 import { useState, type ReactNode } from "react";
 import { Button, Input, makeStyles, tokens } from "@fluentui/react-components";
 import type { Finding } from "../../../book/finding";
-import type { Host } from "../../../hosts/host";
+import { useGoTo } from "../go-to";
 import type { OpenBook } from "../open-book";
 import { usePaneStyles } from "../styles";
 import { sentence } from "../why/explain";
@@ -12,11 +12,11 @@ const AT_ONCE = 40;
 
 /** "Findings": what the book holds that a person should look at, each with the way to its cell. */
 export function FindingsView(props: {
-  readonly host: Host;
   readonly book: OpenBook;
   readonly findings: readonly Finding[];
 }): ReactNode {
-  const { host, book, findings } = props;
+  const { book, findings } = props;
+  const goTo = useGoTo();
   const pane = usePaneStyles();
   const styles = useStyles();
   const [words, setWords] = useState("");
@@ -64,7 +64,7 @@ export function FindingsView(props: {
                 <Button
                   appearance="transparent"
                   className={styles.where}
-                  onClick={() => void host.select(place)}
+                  onClick={() => goTo(place)}
                 >
                   {finding.where}
                 </Button>

@@ -3,7 +3,7 @@ import { makeStyles, mergeClasses, tokens } from "@fluentui/react-components";
 import { amount, share } from "../money";
 import { usePaneStyles } from "../styles";
 import { sentence } from "../why/explain";
-import { isShort, type ChannelPrice } from "./costing";
+import { isShort, isShortByFees, type ChannelPrice } from "./costing";
 
 /** Prices by channel: what is charged, what stays, what was wanted. Under goal is said in words, never by colour alone. */
 export function ChannelList(props: {
@@ -84,6 +84,8 @@ function PricedChannel({
           )}
         >
           {sentence(channel.verdict)}
+          {isShortByFees(channel) &&
+            " The margin is above the goal, but the channel's own fees, marketing and returns come off it."}
         </p>
       )}
     </li>

@@ -1,6 +1,7 @@
 import type { ReactNode } from "react";
 import { Button } from "@fluentui/react-components";
 import type { Host } from "../../../hosts/host";
+import { useGoTo } from "../go-to";
 import { count } from "../money";
 import type { OpenBook } from "../open-book";
 import { Section } from "../section";
@@ -24,6 +25,7 @@ export function CostingView(props: {
 }): ReactNode {
   const { host, book, product, costing, dark } = props;
   const pane = usePaneStyles();
+  const goTo = useGoTo();
   const { figure, sheet, checks } = costing;
   const isWithheld = typeof figure.full_replacement?.value !== "number";
   return (
@@ -61,7 +63,7 @@ export function CostingView(props: {
           </ul>
         </Section>
       )}
-      <Button onClick={() => void host.select({ sheet, row: 0, column: 0 })}>
+      <Button onClick={() => goTo({ sheet, row: 0, column: 0 })}>
         Go to the sheet “{sheet}”
       </Button>
     </>

@@ -37,6 +37,13 @@ export interface Check {
   readonly says: string;
 }
 
+/** A margin over the goal and yet short: what the channel takes makes the difference, and that must be said. */
+export const isShortByFees = (channel: ChannelPrice): boolean =>
+  isShort(channel) &&
+  typeof channel.margin === "number" &&
+  typeof channel.goal === "number" &&
+  channel.margin >= channel.goal;
+
 /** A costing sheet as its cells now stand. */
 export interface Costing {
   readonly product: string;

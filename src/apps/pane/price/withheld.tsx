@@ -6,6 +6,7 @@ import {
   MessageBarTitle,
 } from "@fluentui/react-components";
 import type { CellFacts, Host } from "../../../hosts/host";
+import { useGoTo } from "../go-to";
 import { sentence } from "../why/explain";
 import type { Costing } from "./costing";
 
@@ -18,6 +19,7 @@ export function Withheld(props: {
   const { host, costing, isWithheld } = props;
   const total = costing.figure.full_replacement;
   const missing = costing.figure.missing?.value;
+  const goTo = useGoTo();
   const [facts, setFacts] = useState<CellFacts>();
   useEffect(() => {
     let isLate = false;
@@ -30,7 +32,15 @@ export function Withheld(props: {
       isLate = true;
     };
   }, [host, isWithheld, total]);
-  const named = typeof missing === "string" ? missing.trim() : "";
+  // The sheet strings them together: "a bulk price for Oak; caps; ".
+  const named =
+    typeof missing === "string"
+      ? missing
+          .split(";")
+          .map((part) => part.trim())
+          .filter(Boolean)
+          .join("; ")
+      : "";
   if (!isWithheld && named === "") return null;
   return (
     <MessageBar intent="warning" layout="multiline">
@@ -39,7 +49,7 @@ export function Withheld(props: {
           {isWithheld ? "The total is withheld" : "Something is missing"}
         </MessageBarTitle>{" "}
         {named !== ""
-          ? sentence(named)
+          ? `The book needs ${named}.`
           : facts?.refusal
             ? sentence(facts.refusal)
             : "The sheet cannot work out a cost. Its own checks say why."}
@@ -47,7 +57,7 @@ export function Withheld(props: {
       {total && (
         <Button
           size="small"
-          onClick={() => void host.select(total.place)}
+          onClick={() => goTo(total.place)}
           style={{ gridArea: "secondaryActions", justifySelf: "end" }}
         >
           Show me the cell

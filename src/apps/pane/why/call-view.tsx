@@ -1,6 +1,6 @@
 import type { ReactNode } from "react";
 import { Button, makeStyles, tokens } from "@fluentui/react-components";
-import type { CellPlace } from "../../../hosts/host";
+import { useGoTo } from "../go-to";
 import { Section } from "../section";
 import { usePaneStyles } from "../styles";
 import type { CallShown } from "./call";
@@ -9,11 +9,11 @@ import { sentence } from "./explain";
 /** One of our functions: its line of arithmetic, or its refusal and what to type instead. */
 export function CallView(props: {
   readonly call: CallShown;
-  readonly goTo: (place: CellPlace) => void;
   /** A refusal of the only call is already said above. */
   readonly isOnly: boolean;
 }): ReactNode {
-  const { call, goTo, isOnly } = props;
+  const { call, isOnly } = props;
+  const goTo = useGoTo();
   const pane = usePaneStyles();
   const styles = useStyles();
   const { definition, line, refusal, instead, args } = call;

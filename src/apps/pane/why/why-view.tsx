@@ -6,8 +6,9 @@ import {
   makeStyles,
   tokens,
 } from "@fluentui/react-components";
-import type { CellFacts, CellPlace, Host } from "../../../hosts/host";
+import type { CellFacts, Host } from "../../../hosts/host";
 import { cellAddress } from "../../../sheets/address";
+import { useGoTo } from "../go-to";
 import { sentenceOf, type OpenBook } from "../open-book";
 import { Section } from "../section";
 import { usePaneStyles } from "../styles";
@@ -27,7 +28,6 @@ export function WhyView(props: {
   const shown = useExplanation(host, book, facts);
   if (!facts || !shown)
     return <p className={pane.quiet}>Select a cell in the sheet.</p>;
-  const goTo = (place: CellPlace): void => void host.select(place);
   const { explanation } = shown;
   return (
     <div className={styles.view} aria-live="polite">
@@ -52,7 +52,7 @@ export function WhyView(props: {
         </>
       )}
       {explanation.kind === "formula" && (
-        <FormulaShown explanation={explanation} goTo={goTo} />
+        <FormulaShown explanation={explanation} />
       )}
     </div>
   );
@@ -60,9 +60,8 @@ export function WhyView(props: {
 
 function FormulaShown(props: {
   readonly explanation: Extract<Explanation, { kind: "formula" }>;
-  readonly goTo: (place: CellPlace) => void;
 }): ReactNode {
-  const { explanation, goTo } = props;
+  const { explanation } = props;
   const pane = usePaneStyles();
   const { problem, calls, uses, words, formula } = explanation;
   return (
@@ -73,7 +72,7 @@ function FormulaShown(props: {
         </MessageBar>
       )}
       {calls.map((call, i) => (
-        <CallView key={i} call={call} goTo={goTo} isOnly={calls.length === 1} />
+        <CallView key={i} call={call} isOnly={calls.length === 1} />
       ))}
       {calls.length === 0 && words !== undefined && (
         <Section title="In words">
@@ -82,7 +81,7 @@ function FormulaShown(props: {
       )}
       {uses.length > 0 && (
         <Section title="It uses">
-          <UsedList uses={uses} goTo={goTo} />
+          <UsedList uses={uses} />
         </Section>
       )}
       <Section title="The formula">
@@ -92,11 +91,9 @@ function FormulaShown(props: {
   );
 }
 
-function UsedList(props: {
-  readonly uses: readonly Used[];
-  readonly goTo: (place: CellPlace) => void;
-}): ReactNode {
+function UsedList(props: { readonly uses: readonly Used[] }): ReactNode {
   const pane = usePaneStyles();
+  const goTo = useGoTo();
   const styles = useStyles();
   return (
     <ul className={pane.list}>
@@ -108,7 +105,7 @@ function UsedList(props: {
               appearance="transparent"
               size="small"
               className={styles.go}
-              onClick={() => props.goTo(use.place)}
+              onClick={() => goTo(use.place)}
             >
               {use.address}
             </Button>
