@@ -95,6 +95,23 @@ describe.each([
   });
 });
 
+test("on a narrow screen a finding brings the sheet to the front", async () => {
+  const { page } = await openWorkbench(browser, served.address, {
+    viewport: { width: 360, height: 760 },
+    hasTouch: true,
+  });
+  await page.getByRole("button", { name: "Pane", exact: true }).click();
+  await page.getByRole("tab", { name: /Findings/ }).click();
+  await page
+    .locator("#pane li button")
+    .filter({ hasText: /row \d+/ })
+    .first()
+    .click();
+  await page.locator("#pane").waitFor({ state: "hidden" });
+  expect(await page.locator("#sheet").isVisible()).toBe(true);
+  await page.context().close();
+});
+
 test("the look follows the machine until the person chooses, and the choice lasts", async () => {
   const { page } = await openWorkbench(browser, served.address, {
     colorScheme: "dark",

@@ -72,10 +72,7 @@ test("a workbook of any kind opens; without farm tables the pane says what is mi
 
 test("a file that is no workbook is refused in a sentence, and the open book stays", async () => {
   await choose("holiday.xlsx", Buffer.from("not a workbook"));
-  await page
-    .getByText(/holiday\.xlsx/)
-    .first()
-    .waitFor();
+  await page.getByText(/^holiday\.xlsx .*\.$/).waitFor();
   await picture(page, "refused-file");
   expect(await page.title()).toMatch(/^Fernkettle Hollow Packing/);
   await page.getByRole("combobox", { name: "Product" }).click();

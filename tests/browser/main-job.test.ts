@@ -196,6 +196,19 @@ test("typing over a figure in the sheet moves the pane", async () => {
   expect(await headline()).toBeGreaterThan(before + 0.3);
 });
 
+test("a total with a missing part is withheld, and the part is named", async () => {
+  await page.getByRole("combobox", { name: "Product" }).click();
+  await page.getByRole("option", { name: /B250-OAK/ }).click();
+  await page.getByRole("button", { name: "Build costing sheet" }).click();
+  await expectText("The total is withheld");
+  await expectText("The book needs a bulk price for Oak");
+  await expectText("Shares are drawn once nothing is missing");
+  expect(await page.locator("#pane").innerText()).not.toContain(
+    "a bottle at today's price",
+  );
+  await picture(page, "withheld");
+});
+
 test("why a cell shows what it shows", async () => {
   await page.getByRole("combobox", { name: "Product" }).click();
   await page.getByRole("option", { name: /P250-LOFT/ }).click();

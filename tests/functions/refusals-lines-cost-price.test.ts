@@ -176,6 +176,16 @@ test.each<readonly [string, readonly unknown[], string]>([
   ],
   [
     "LINE_CROSSOVER",
+    [100, 0.2, 100, 0.1],
+    "#N/A always: b costs no more than a from the first bottle on",
+  ],
+  [
+    "LINE_CROSSOVER",
+    [100, 0.1, 100, 0.2],
+    "#N/A never: b costs more than a at every run size",
+  ],
+  [
+    "LINE_CROSSOVER",
     [100, 0.1, 600, 0.2],
     "#N/A never: b costs more than a at every run size",
   ],

@@ -3,13 +3,18 @@ const fs = require("node:fs");
 const path = require("node:path");
 const { setTimeout: pause } = require("node:timers/promises");
 
-/** Where each configuration puts its files, and folders it takes nothing from, so that a change there is no reason to build. */
+/** Where each configuration puts its files, the folders it takes nothing from, and what it takes from outside the sources. */
 const BUILDS = {
   functions: {
     folder: "addin",
     without: ["src/apps/pane", "src/apps/workbench", "src/apps/taskpane"],
   },
-  workbench: { folder: "workbench", without: ["src/apps/cli"] },
+  workbench: {
+    folder: "workbench",
+    without: ["src/apps/cli"],
+    // The demo farm's records come with the page.
+    also: ["sample-workbooks/fernkettle-hollow"],
+  },
   cli: {
     folder: "cli",
     without: ["src/apps/pane", "src/apps/workbench", "src/apps/taskpane"],
@@ -29,16 +34,16 @@ const ABANDONED_MS = 180_000;
 
 /** Builds one named webpack configuration unless its output was made from exactly the present sources. */
 async function buildWhenStale(root, name, announce = () => {}) {
-  const { folder, without } = BUILDS[name];
+  const { folder } = BUILDS[name];
   const output = path.join(root, "dist", folder);
-  if (isFresh(root, output, without)) return;
+  if (isFresh(root, output, name)) return;
   const lock = path.join(root, "dist", `.building-${name}`);
   const unlock = await takeLock(lock);
   try {
     // Another process may have built it while this one waited.
-    if (isFresh(root, output, without)) return;
+    if (isFresh(root, output, name)) return;
     announce();
-    const sources = fingerprint(root, without);
+    const sources = fingerprint(root, name);
     await build(root, name);
     fs.writeFileSync(path.join(output, STAMP), sources);
   } finally {
@@ -46,17 +51,21 @@ async function buildWhenStale(root, name, announce = () => {}) {
   }
 }
 
-function isFresh(root, output, without) {
+function isFresh(root, output, name) {
   const stamp = path.join(output, STAMP);
   return (
     fs.existsSync(stamp) &&
-    fs.readFileSync(stamp, "utf8") === fingerprint(root, without)
+    fs.readFileSync(stamp, "utf8") === fingerprint(root, name)
   );
 }
 
-function fingerprint(root, without) {
+function fingerprint(root, name) {
+  const { without, also = [] } = BUILDS[name];
   const hash = createHash("sha256");
-  for (const file of SOURCES.flatMap((name) => filesAt(root, name, without))) {
+  const files = [...SOURCES, ...also].flatMap((place) =>
+    filesAt(root, place, without),
+  );
+  for (const file of files) {
     const { mtimeMs, size } = fs.statSync(path.join(root, file));
     hash.update(`${file} ${mtimeMs} ${size}\n`);
   }

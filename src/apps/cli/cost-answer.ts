@@ -124,13 +124,17 @@ function lineOf({
   };
 }
 
+/** Where a finding about a product's own costing stands. */
+export const costingPlace = (product: string): string =>
+  `Costing of ${product}`;
+
 function costFindings(
   product: string,
   cost: BottleCost,
   lots: readonly { readonly left: Kilograms }[],
   prices: readonly ChannelPrice[],
 ): readonly Finding[] {
-  const where = `Costing of ${product}`;
+  const where = costingPlace(product);
   const missing = cost.missing.map((needs) => ({
     where,
     found: `needs ${needs}`,

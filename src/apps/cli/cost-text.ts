@@ -1,5 +1,5 @@
 import { findingText, type Finding } from "../../book/finding";
-import type { CostAnswer } from "./cost-answer";
+import { type CostAnswer, costingPlace } from "./cost-answer";
 
 /** The answers as a person reads them at a terminal: one product in full, or a line for each of many. */
 export const costText = (
@@ -38,16 +38,15 @@ function oneProduct(answer: CostAnswer): readonly string[] {
     row("Channel", ["price", "margin", "goal", "markup", "for the goal"]),
     ...answer.prices.map((p) =>
       row(p.channel, [
-        money(p.price, 2),
+        p.price === null ? "–" : money(p.price, 2),
         percent(p.margin),
         percent(p.goal),
         percent(p.markup),
-        money(p.priceForGoal, 2) + (p.underGoal ? "  under its goal" : ""),
-      ]),
+        money(p.priceForGoal, 2),
+        p.underGoal ? "under its goal" : "",
+      ]).trimEnd(),
     ),
-    ...(answer.findings.length > 0
-      ? ["", "Findings", ...answer.findings.map((f) => `- ${findingText(f)}`)]
-      : []),
+    ...findingLines(answer.findings),
   ];
 }
 
@@ -61,20 +60,36 @@ const manyProducts = (
     "average",
     "oldest first",
     "line",
+    "under the goal",
   ]),
-  ...answers.map(({ product, bottles, costPerBottle: full, line }) =>
+  ...answers.map(({ product, bottles, costPerBottle: full, line, prices }) =>
     row(product, [
       bottles.toLocaleString("en-US"),
       ...[full.replacement, full.average, full.oldestFirst].map((amount) =>
         money(amount),
       ),
       line?.name ?? "none",
+      underGoal(prices),
     ]),
   ),
-  ...(found.length > 0
-    ? ["", "Findings", ...found.map((f) => `- ${findingText(f)}`)]
-    : []),
+  ...findingLines([...answers.flatMap(aboutCosting), ...found]),
 ];
+
+/** Why a total is withheld; prices under their goal are only counted here. */
+const aboutCosting = ({ product, findings }: CostAnswer): readonly Finding[] =>
+  findings.filter(({ where }) => where === costingPlace(product));
+
+const underGoal = (prices: CostAnswer["prices"]): string => {
+  const charged = prices.filter(({ margin }) => margin !== null);
+  return charged.length === 0
+    ? "–"
+    : `${charged.filter((p) => p.underGoal).length} of ${charged.length} prices`;
+};
+
+const findingLines = (findings: readonly Finding[]): readonly string[] =>
+  findings.length === 0
+    ? []
+    : ["", "Findings", ...findings.map((f) => `- ${findingText(f)}`)];
 
 const row = (label: string, cells: readonly string[]): string =>
   label.padEnd(28) + cells.map((cell) => cell.padStart(17)).join("");

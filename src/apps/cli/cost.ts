@@ -1,3 +1,4 @@
+import type { Finding } from "../../book/finding";
 import { readBook } from "../../book/read";
 import { usualRun } from "../../book/usual-run";
 import { unusable } from "../../measures/cannot-answer";
@@ -60,7 +61,10 @@ export const cost: Command = async (args, terminal) => {
     terminal.say(
       JSON.stringify(
         values.product === undefined
-          ? { products: answers.map(withoutFindings), findings: found }
+          ? {
+              products: answers.map(withoutFindings),
+              findings: withoutRepeats(answers.flatMap((a) => a.findings)),
+            }
           : answers[0],
       ),
     );
@@ -72,6 +76,11 @@ const withoutFindings = ({
   findings: _,
   ...answer
 }: CostAnswer): Omit<CostAnswer, "findings"> => answer;
+
+/** What is wrong in the book stands under every product; with many it is told once. */
+const withoutRepeats = (findings: readonly Finding[]): readonly Finding[] => [
+  ...new Set(findings),
+];
 
 function wholeBottles(written: string): number {
   const bottles = readNumber(written, "--bottles");

@@ -18,9 +18,16 @@ export function readOptions<const O extends Options>(
   } catch (problem) {
     const { code, message } = problem as NodeJS.ErrnoException;
     if (!code?.startsWith("ERR_PARSE_ARGS")) throw problem;
-    const sentence = message.split(". ")[0] ?? message;
-    throw unusable(`${sentence.replace(/\.$/, "")}. Usage: ${usage}`);
+    throw unusable(`${firstSentence(message)}. Usage: ${usage}`);
   }
+}
+
+/** Node adds advice in sentences and lines of its own. */
+function firstSentence(message: string): string {
+  const ambiguous = /^Option '(?:-\w, )?(--[\w-]+)/.exec(message)?.[1];
+  return ambiguous !== undefined && message.includes("ambiguous")
+    ? `${ambiguous}: a value that starts with a dash is written ${ambiguous}=VALUE`
+    : (message.split(/\.\s|\.$/)[0] ?? message);
 }
 
 /** Exactly one thing beside the options, or a refusal that says what is wanted. */

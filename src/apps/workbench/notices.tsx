@@ -29,7 +29,7 @@ export function Notices(props: {
           </div>
         )}
         {notice && (
-          <MessageBar intent={notice.intent} layout="multiline" shape="square">
+          <MessageBar intent={notice.intent} shape="square">
             <MessageBarBody>{notice.says}</MessageBarBody>
             <MessageBarActions>
               <Button size="small" onClick={closeNotice}>

@@ -62,7 +62,7 @@ export function paymentChecks(book: Book): readonly Finding[] {
 }
 
 /** What is left to pay of an invoice, counting only its own customer's payments in its own money. */
-export const balanceOf = (book: Book, invoice: BookRow<"invoices">): number =>
+const balanceOf = (book: Book, invoice: BookRow<"invoices">): number =>
   book.payments
     .filter(
       (row) =>

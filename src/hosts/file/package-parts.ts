@@ -54,7 +54,7 @@ export function relationsOf(parts: Parts, part: string): readonly Relation[] {
 }
 
 /** Where the relationships of a part are kept. */
-export const relationsPart = (part: string): string =>
+const relationsPart = (part: string): string =>
   part.replace(/([^/]*)$/, "_rels/$1.rels");
 
 /** The part that holds the workbook, or undefined when this is no workbook package. */

@@ -25,7 +25,7 @@ export function tablePart(table: Table, id: number): string {
 }
 
 /** A plain look of the file format's own set, for the cells carry their looks themselves. */
-export const tableLook = "TableStyleLight1";
+const tableLook = "TableStyleLight1";
 
 /** A table in a file needs a row below its headings, be it blank. */
 export const tableArea = ({ area }: Table): Area => ({

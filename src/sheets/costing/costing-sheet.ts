@@ -50,7 +50,7 @@ export function costingSheet(question: CostingQuestion): {
 }
 
 /** "Cost P250-LOFT", at most 31 characters and without the signs a sheet name may not hold. */
-export const sheetName = (product: string): string =>
+const sheetName = (product: string): string =>
   `Cost ${product.replace(/[\\/?*[\]:']/g, "-")}`.slice(0, 31);
 
 function describeCosting(

@@ -58,7 +58,7 @@ export function lotDraws(
 }
 
 /** The price of the newest lot, used up or not: what the next pound would cost. Of lots of one day, the last row. */
-export function newestPrice(lots: readonly Lot[]): MoneyPerKg {
+function newestPrice(lots: readonly Lot[]): MoneyPerKg {
   const newest = lots.reduce<Lot | undefined>(
     (best, lot) => (best && best.received > lot.received ? best : lot),
     undefined,

@@ -8,9 +8,9 @@ import {
 } from "node:fs";
 import { tmpdir } from "node:os";
 import path from "node:path";
-import { runCommand } from "../../../src/apps/cli/run-command";
 import { readXlsx } from "../../../src/hosts/file/read-xlsx";
 import { root } from "../../architecture/project-files";
+import { run } from "./array-terminal";
 
 const demo = path.join(root, "sample-workbooks/fernkettle-hollow");
 let folder: string;
@@ -23,27 +23,15 @@ beforeEach(() => {
 });
 afterEach(() => rmSync(folder, { recursive: true }));
 
-async function run(...args: readonly string[]) {
-  const said: string[] = [];
-  const complained: string[] = [];
-  const code = await runCommand(args, {
-    root,
-    lines: async function* () {},
-    say: (line) => said.push(line),
-    complain: (line) => complained.push(line),
-  });
-  return { code, said, complained };
-}
-
 test("a farm's CSV files become a book that costs the same as the files themselves", async () => {
   const out = path.join(folder, "farm.xlsx");
-  expect((await run("book", csv, "--out", out)).code).toBe(0);
+  expect((await run(["book", csv, "--out", out])).code).toBe(0);
   const { workbook } = await readXlsx(readFileSync(out), "farm.xlsx");
   expect(workbook.sheets.map(({ name }) => name)).toContain("Bulk prices");
   const asked = ["--product", "P250-LOFT", "--bottles", "1200", "--json"];
   const [fromFiles, fromBook] = await Promise.all(
     [csv, out].map(async (place) => {
-      const { said } = await run("cost", place, ...asked);
+      const { said } = await run(["cost", place, ...asked]);
       return JSON.parse(said.join("")) as { costPerBottle: object };
     }),
   );
@@ -51,18 +39,9 @@ test("a farm's CSV files become a book that costs the same as the files themselv
 });
 
 test("a costing reads as money to four places, never rounded to whole units", async () => {
-  const { said } = await run("cost", csv, "--product", "P250-LOFT");
+  const { said } = await run(["cost", csv, "--product", "P250-LOFT"]);
   const full = said.find((line) => line.startsWith("Full  ")) ?? "";
   expect(full.match(/\d+\.\d{4}\b/g)).toHaveLength(3);
-});
-
-test("an existing file is kept unless replacing it is asked for", async () => {
-  const out = path.join(folder, "kept.xlsx");
-  writeFileSync(out, "mine");
-  const { code, complained } = await run("book", csv, "--out", out);
-  expect(code).toBe(2);
-  expect(complained.join()).toContain("--force");
-  expect(readFileSync(out, "utf8")).toBe("mine");
 });
 
 test.each([
@@ -85,7 +64,7 @@ test.each([
     const file = path.join(csv, name);
     writeFileSync(file, spoil(readFileSync(file, "utf8")));
     const out = path.join(folder, "never.xlsx");
-    const { code, complained } = await run("book", csv, "--out", out);
+    const { code, complained } = await run(["book", csv, "--out", out]);
     expect(code).toBe(2);
     expect(complained).toHaveLength(1);
     expect(complained[0]).toMatch(sentence);

@@ -1,18 +1,5 @@
-import { runCommand } from "../../../src/apps/cli/run-command";
+import { run } from "./array-terminal";
 
-async function run(args: readonly string[], input: readonly string[] = []) {
-  const said: string[] = [];
-  const complained: string[] = [];
-  const code = await runCommand(args, {
-    root: "",
-    lines: async function* () {
-      yield* input;
-    },
-    say: (line) => said.push(line),
-    complain: (line) => complained.push(line),
-  });
-  return { code, said, complained };
-}
 const replies = (said: readonly string[]): unknown[] =>
   said.map((line) => JSON.parse(line) as unknown);
 
@@ -70,4 +57,54 @@ test.each([
 ])("%s is refused in one sentence and answers nothing", async (_, args) => {
   const { code, said, complained } = await run(args);
   expect([code, said, complained.length]).toEqual([2, [], 1]);
+});
+
+const answerTo = async (name: string, args: unknown): Promise<unknown> => {
+  const { said } = await run(["call", name, JSON.stringify(args)]);
+  return replies(said)[0];
+};
+
+test("a range is rows of cells, a null in it or for an argument a blank", async () => {
+  const lots = [
+    ["2026-03-20", 1000, 2.4],
+    ["2026-04-08", 2000, 2.6],
+    [null, null, null],
+  ];
+  // Hand arithmetic: 1,000 × 2.40 + 800 × 2.60.
+  expect(await answerTo("LOT_COST", ["oldest first", 1800, lots])).toEqual({
+    name: "LOT_COST",
+    value: expect.closeTo(4480, 9) as number,
+  });
+  expect(await answerTo("DENSITY", [66.9, null])).toEqual(
+    await answerTo("DENSITY", [66.9]),
+  );
+});
+
+test("an answer of several cells comes as its rows", async () => {
+  // Hand arithmetic: 100 shared 1 : 3.
+  expect(await answerTo("ALLOCATE", [100, [[1], [3]]])).toEqual({
+    name: "ALLOCATE",
+    value: [[25], [75]],
+  });
+});
+
+test("arguments beside lines from standard input are refused", async () => {
+  const { code, said, complained } = await run(["call", "-", "[66]"]);
+  expect([code, said]).toEqual([2, []]);
+  expect(complained[0]).toContain("one too many");
+});
+
+test("a line whose arguments are no list is answered in its place", async () => {
+  const { said } = await run(
+    ["call", "-"],
+    ['{"name":"DENSITY","args":66}', '{"args":[66]}', "[66]"],
+  );
+  expect(replies(said)).toEqual([
+    expect.objectContaining({
+      name: "DENSITY",
+      error: { code: "#VALUE!", message: "args: a JSON array is wanted" },
+    }),
+    expect.objectContaining({ name: null }),
+    expect.objectContaining({ name: null }),
+  ]);
 });

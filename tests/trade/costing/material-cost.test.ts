@@ -54,6 +54,26 @@ describe("a part bought for the run", () => {
     ).toMatchObject({ pieces: 250, cost: expect.closeTo(145, 9) }); // 250 × 0.58
   });
 
+  test("a minimum order made up to whole cartons is not bought up to a break", () => {
+    // 500 up to cartons of 12 is 504; 504 × 1.42 = 715.68 against 2,016 × 1.21 = 2,439.36.
+    const bottles: Material = {
+      ...labels,
+      part: "BTL-250",
+      needed: 100,
+      carton: 12,
+      minimumOrder: 500,
+      breaks: [
+        { from: 500, price: as<Money>(1.42) },
+        { from: 2016, price: as<Money>(1.21) },
+      ],
+    };
+    expect(materialCost(bottles)).toMatchObject({
+      pieces: 504,
+      cost: expect.closeTo(715.68, 9),
+      buysUp: false,
+    });
+  });
+
   test("without freight entered there is none, without a price no cost", () => {
     expect(materialCost({ ...labels, freight: undefined })?.freight).toBe(0);
     expect(materialCost({ ...labels, breaks: [] })).toBeUndefined();
@@ -85,6 +105,25 @@ describe("a part from stock", () => {
       cost: expect.closeTo(139.15, 9),
       freight: 0,
       buysUp: false,
+    });
+  });
+
+  test("the price is that of the minimum order, where it reaches past the first break", () => {
+    // 102 cases came in an order of 500, so at 1.62: 165.24, not at 2.05.
+    const cases: Material = {
+      ...caps,
+      part: "CTN-12G",
+      needed: 100,
+      spoilage: as<Share>(0.01),
+      minimumOrder: 500,
+      breaks: [
+        { from: 100, price: as<Money>(2.05) },
+        { from: 500, price: as<Money>(1.62) },
+      ],
+    };
+    expect(materialCost(cases)).toMatchObject({
+      pieces: 102,
+      cost: expect.closeTo(165.24, 9),
     });
   });
 

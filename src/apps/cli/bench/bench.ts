@@ -16,7 +16,7 @@ const USAGE = "npm run bench";
 const RUN = { product: "P250-LOFT", bottles: 1200 };
 
 /** How often each piece of work is measured: short ones often, those that take seconds seldom. */
-export interface Rounds {
+interface Rounds {
   readonly short: number;
   readonly long: number;
 }
@@ -42,7 +42,7 @@ export const bench: Command = async (args, terminal) => {
   return 0;
 };
 
-export function measurements(
+function measurements(
   root: string,
   { short, long }: Rounds,
 ): readonly (() => Promise<Section>)[] {
@@ -53,7 +53,7 @@ export function measurements(
     async () => ({
       title: "A worksheet call",
       about:
-        "Reading and checking the arguments, the arithmetic, checking the answer; against the arithmetic alone. Where the arithmetic is a handful of operations the ratio cannot be small, so the aim is either under 3 times or under half a microsecond more.",
+        "Reading and checking the arguments, the arithmetic, checking the answer; against the arithmetic alone. Where the arithmetic is a handful of operations the ratio cannot be small: there the aim is missed, by a fraction of a microsecond.",
       yardstick: "Bare",
       figures: await callFigures(short),
     }),

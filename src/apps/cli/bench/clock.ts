@@ -31,7 +31,7 @@ export async function compared(
   };
 }
 
-export async function elapsed(work: Work): Promise<number> {
+async function elapsed(work: Work): Promise<number> {
   const started = performance.now();
   await work();
   return performance.now() - started;

@@ -9,6 +9,7 @@ import { usePaneStyles } from "../styles";
 import { ChannelList } from "./channel-list";
 import type { Costing } from "./costing";
 import { CostTable } from "./cost-table";
+import { KnownParts } from "./known-parts";
 import { Headline } from "./headline";
 import { MoneyBar } from "./money-bar";
 import type { Product } from "./products";
@@ -39,7 +40,11 @@ export function CostingView(props: {
         </Section>
       )}
       <Section title="Where the money in a bottle goes">
-        <MoneyBar parts={costing.parts} dark={dark} />
+        {isWithheld ? (
+          <KnownParts parts={costing.parts} />
+        ) : (
+          <MoneyBar parts={costing.parts} dark={dark} />
+        )}
       </Section>
       <Section title="Line">
         <p className={pane.plain}>{lineSentence(costing)}</p>

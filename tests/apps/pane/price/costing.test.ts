@@ -1,4 +1,8 @@
-import { isShort, readCosting } from "../../../../src/apps/pane/price/costing";
+import {
+  isShort,
+  isShortByFees,
+  readCosting,
+} from "../../../../src/apps/pane/price/costing";
 import { costingName } from "../../../../src/sheets/costing/names";
 import type { Stored, Workbook } from "../../../../src/sheets/workbook";
 import { fakeHost } from "../../../support/fake-host";
@@ -86,6 +90,22 @@ test("a costing is read from wherever its names point, spare rows left out", asy
     ["Private label", 7.2, true],
     ["Wholesale", "", false],
   ]);
+});
+
+test("short in spite of its margin is told apart from short by its margin", () => {
+  const channel = {
+    channel: "Own web shop",
+    price: 13.49,
+    margin: 0.657,
+    goal: 0.55,
+    markup: 1.912,
+    goalPrice: 14.99,
+    verdict: "under its goal",
+    kept: null,
+  };
+  expect(isShortByFees(channel)).toBe(true);
+  expect(isShortByFees({ ...channel, margin: 0.5 })).toBe(false);
+  expect(isShortByFees({ ...channel, verdict: "meets its goal" })).toBe(false);
 });
 
 test("the cells are asked for once, as one rectangle", async () => {
