@@ -1,7 +1,7 @@
 import type { DaySerial } from "../measures/quantity";
 import type { Book, BookRow } from "./book";
 import { bookDay } from "./book-days";
-import { sameName } from "./keys";
+import { isSameName } from "./keys";
 
 /** The newest bulk price of a kind of syrup on or before a day, by default the book's day; undefined if none holds yet. */
 export function bulkPrice(
@@ -12,7 +12,7 @@ export function bulkPrice(
   return book.bulkPrices
     .filter(
       (price) =>
-        sameName(price.syrupKind) === sameName(kind) &&
+        isSameName(price.syrupKind, kind) &&
         (day === undefined || price.validFrom <= day),
     )
     .reduce<BookRow<"bulkPrices"> | undefined>(

@@ -9,7 +9,7 @@ import {
   contentsOf,
 } from "./contents";
 import { isBlank } from "../functions/read-cell";
-import { CannotAnswer } from "../measures/cannot-answer";
+import { answerOrNone } from "../measures/cannot-answer";
 import { readDate } from "../measures/read-date";
 
 const REPLACEMENT = /^\s*replacement price,\s*(.+?)\s*$/i;
@@ -83,10 +83,5 @@ function dayIn(content: CellContent | undefined): number | undefined {
   if (isBlank(content)) return undefined;
   if (typeof content !== "number" && typeof content !== "string")
     return undefined;
-  try {
-    return readDate(content, "date");
-  } catch (error) {
-    if (error instanceof CannotAnswer) return undefined;
-    throw error;
-  }
+  return answerOrNone(() => readDate(content, "date"));
 }

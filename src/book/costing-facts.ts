@@ -1,4 +1,4 @@
-import { CannotAnswer, unusable } from "../measures/cannot-answer";
+import { answerOrNone, unusable } from "../measures/cannot-answer";
 import {
   as,
   type Brix,
@@ -180,10 +180,5 @@ function priceIn(
   const listed = book.prices
     .filter((p) => same(p.product, product) && same(p.channel, channel))
     .map((p) => ({ item: p.channel, from: p.validFrom, price: p.price }));
-  try {
-    return priceOn(channel, asOf, listed).price;
-  } catch (problem) {
-    if (problem instanceof CannotAnswer) return undefined;
-    throw problem;
-  }
+  return answerOrNone(() => priceOn(channel, asOf, listed).price);
 }

@@ -1,9 +1,9 @@
 import { isBlank } from "../functions/read-cell";
-import { CannotAnswer } from "../measures/cannot-answer";
+import { answerOrNone } from "../measures/cannot-answer";
 import { energyTerms, settingTerms } from "../terms/book-named";
 import type { CellTerm, ValueOf } from "../terms/term";
 import type { Book } from "./book";
-import { sameName } from "./keys";
+import { isSameName } from "./keys";
 import { readNamed } from "./named-value";
 
 export type SettingName = keyof typeof settingTerms;
@@ -15,7 +15,7 @@ export const setting = <N extends SettingName>(
   name: N,
 ): ValueOf<(typeof settingTerms)[N]> | undefined =>
   named(
-    book.settings.find((row) => sameName(row.setting) === sameName(name)),
+    book.settings.find((row) => isSameName(row.setting, name)),
     settingTerms[name],
     name,
   ) as ValueOf<(typeof settingTerms)[N]> | undefined;
@@ -26,7 +26,7 @@ export const energyFigure = <N extends EnergyName>(
   name: N,
 ): ValueOf<(typeof energyTerms)[N]> | undefined =>
   named(
-    book.energy.find((row) => sameName(row.item) === sameName(name)),
+    book.energy.find((row) => isSameName(row.item, name)),
     energyTerms[name],
     name,
   ) as ValueOf<(typeof energyTerms)[N]> | undefined;
@@ -38,10 +38,5 @@ function named(
   name: string,
 ): unknown {
   if (row === undefined || isBlank(row.value)) return undefined;
-  try {
-    return readNamed(term, row.value, row.unit, name);
-  } catch (error) {
-    if (error instanceof CannotAnswer) return undefined;
-    throw error;
-  }
+  return answerOrNone(() => readNamed(term, row.value, row.unit, name));
 }

@@ -1,16 +1,16 @@
 import { as, type Kilograms } from "../measures/quantity";
 import type { Book, BookRow } from "./book";
-import { sameName } from "./keys";
+import { isSameName } from "./keys";
 
 /** Weight drawn so far from a lot or barrel. */
 export const drawnFrom = (book: Book, name: string): Kilograms =>
-  total(book.lotUse.filter((use) => sameName(use.from) === sameName(name)));
+  total(book.lotUse.filter((use) => isSameName(use.from, name)));
 
 /** Weight drawn for a run, barrel or tote ticket. */
 export const drawnFor = (book: Book, name: string): Kilograms =>
   total(
     book.lotUse.filter(
-      (use) => use.to !== undefined && sameName(use.to) === sameName(name),
+      (use) => use.to !== undefined && isSameName(use.to, name),
     ),
   );
 

@@ -22,3 +22,13 @@ export const unusable = (sentence: string): CannotAnswer =>
   new CannotAnswer("input", sentence);
 export const unanswerable = (sentence: string): CannotAnswer =>
   new CannotAnswer("no-answer", sentence);
+
+/** The answer, or undefined where there is none to give; for callers to whom that is news, not an error. */
+export function answerOrNone<T>(ask: () => T): T | undefined {
+  try {
+    return ask();
+  } catch (problem) {
+    if (problem instanceof CannotAnswer) return undefined;
+    throw problem;
+  }
+}

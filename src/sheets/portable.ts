@@ -6,18 +6,14 @@ export const portable = (workbook: Workbook): Workbook => ({
   ...workbook,
   sheets: workbook.sheets.map((sheet) => ({
     ...sheet,
-    cells: sheet.cells.map((cell) =>
-      cell.formula === undefined
-        ? cell
-        : { ...cell, formula: nativeFormula(cell.formula) },
-    ),
+    cells: sheet.cells.map(inPlainFunctions),
     tables: sheet.tables.map((table) => ({
       ...table,
-      columns: table.columns.map((column) =>
-        column.formula === undefined
-          ? column
-          : { ...column, formula: nativeFormula(column.formula) },
-      ),
+      columns: table.columns.map(inPlainFunctions),
     })),
   })),
 });
+
+/** A cell or a calculated column with its formula in plain functions. */
+const inPlainFunctions = <T extends { readonly formula?: string }>(of: T): T =>
+  of.formula === undefined ? of : { ...of, formula: nativeFormula(of.formula) };

@@ -1,7 +1,7 @@
 import type { Book } from "../book";
 import { bookSeason, overheadsOf } from "../book-days";
 import { type Finding, listed } from "../finding";
-import { sameName } from "../keys";
+import { isSameName } from "../keys";
 import { energyFigure, setting } from "../setting";
 import { gathered } from "./gathered";
 
@@ -41,9 +41,7 @@ export function overheadChecks(book: Book): readonly Finding[] {
       settingsNeeded.filter(
         (name) =>
           setting(book, name) === undefined &&
-          !book.settings.some(
-            (row) => sameName(row.setting) === sameName(name),
-          ),
+          !book.settings.some((row) => isSameName(row.setting, name)),
       ),
       book.settings.length > 0,
     ),
@@ -52,7 +50,7 @@ export function overheadChecks(book: Book): readonly Finding[] {
       energyNeeded.filter(
         (name) =>
           energyFigure(book, name) === undefined &&
-          !book.energy.some((row) => sameName(row.item) === sameName(name)),
+          !book.energy.some((row) => isSameName(row.item, name)),
       ),
       book.energy.length > 0,
     ),

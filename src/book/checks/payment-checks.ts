@@ -2,7 +2,7 @@ import { isoDate } from "../../measures/read-date";
 import type { Book, BookRow } from "../book";
 import { bookDay } from "../book-days";
 import { type Finding, listed } from "../finding";
-import { sameName } from "../keys";
+import { isSameName, sameName } from "../keys";
 import { gathered, moneyText } from "./gathered";
 
 /** Who still owes us, who paid too much, and payments that fit no invoice. Each money is kept apart. */
@@ -67,8 +67,8 @@ const balanceOf = (book: Book, invoice: BookRow<"invoices">): number =>
     .filter(
       (row) =>
         row.billOfLading !== undefined &&
-        sameName(row.billOfLading) === sameName(invoice.billOfLading) &&
-        sameName(row.customer) === sameName(invoice.customer) &&
+        isSameName(row.billOfLading, invoice.billOfLading) &&
+        isSameName(row.customer, invoice.customer) &&
         row.currency === invoice.currency,
     )
     .reduce<number>((left, row) => left - row.amount, invoice.amount);

@@ -2,7 +2,7 @@ import { fromHouse, KG_PER_LB, unitNamed } from "../../measures/units";
 import { densityInAir } from "../../trade/syrup/density";
 import type { Book, BookRow } from "../book";
 import { type Finding, listed } from "../finding";
-import { sameName } from "../keys";
+import { isSameName, sameName } from "../keys";
 import { drawnFor } from "../stock";
 import { figure, gathered, pounds } from "./gathered";
 import { LEAST_BRIX } from "./stock-checks";
@@ -81,12 +81,11 @@ function byLot(uses: readonly BookRow<"lotUse">[]): readonly string[] {
 
 function thinFills(book: Book): readonly Finding[] {
   const thin = book.runs.flatMap((run) => {
-    const product = book.products.find(
-      (row) => sameName(row.product) === sameName(run.product),
+    const product = book.products.find((row) =>
+      isSameName(row.product, run.product),
     );
     const weighed = book.fillChecks.filter(
-      (check) =>
-        sameName(check.run) === sameName(run.run) && check.full > check.empty,
+      (check) => isSameName(check.run, run.run) && check.full > check.empty,
     );
     if (product === undefined || weighed.length === 0) return [];
     const mean =

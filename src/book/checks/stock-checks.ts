@@ -3,7 +3,7 @@ import { KG_PER_LB } from "../../measures/units";
 import { densityInAir } from "../../trade/syrup/density";
 import type { Book, BookRow } from "../book";
 import { type Finding, listed } from "../finding";
-import { sameName } from "../keys";
+import { isSameName, sameName } from "../keys";
 import { leftOfLot } from "../stock";
 import { figure, gathered, pounds } from "./gathered";
 
@@ -132,9 +132,7 @@ function counts(book: Book): readonly Finding[] {
       Math.abs(row.counted - row.book) > row.book * COUNT_TOLERANCE,
   );
   const stale = book.stockCount.filter((row) => {
-    const lot = book.lots.find(
-      (known) => sameName(known.lot) === sameName(row.lot),
-    );
+    const lot = book.lots.find((known) => isSameName(known.lot, row.lot));
     return (
       lot !== undefined &&
       Math.abs(leftOfLot(book, lot) - row.book) > NO_DIFFERENCE

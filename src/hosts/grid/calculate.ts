@@ -1,4 +1,5 @@
 import type { Cell, Sheet, Stored, Workbook } from "../../sheets/workbook";
+import { changedCells } from "../../sheets/changed-cells";
 import type { CellPlace } from "../host";
 import { circles, type Circle } from "./circular-cells";
 import { GridSession } from "./grid-session";
@@ -52,17 +53,12 @@ export async function calculate(
 const withValues = (
   workbook: Workbook,
   valueOf: (sheet: string, cell: Cell) => Stored,
-): Workbook => ({
-  ...workbook,
-  sheets: workbook.sheets.map((sheet) => ({
-    ...sheet,
-    cells: sheet.cells.map((cell) =>
-      cell.formula === undefined
-        ? cell
-        : { ...cell, value: valueOf(sheet.name, cell) },
-    ),
-  })),
-});
+): Workbook =>
+  changedCells(workbook, (cell, sheet) =>
+    cell.formula === undefined
+      ? cell
+      : { ...cell, value: valueOf(sheet.name, cell) },
+  );
 
 /** Circular formulas make the engine answer whatever it had; an error in their place is the honest value. */
 class Circular {
@@ -76,13 +72,7 @@ class Circular {
 
   replaced(workbook: Workbook): Workbook {
     if (this.cells.length === 0) return workbook;
-    return {
-      ...workbook,
-      sheets: workbook.sheets.map((sheet) => ({
-        ...sheet,
-        cells: sheet.cells.map((cell) => this.#cell(sheet, cell)),
-      })),
-    };
+    return changedCells(workbook, (cell, sheet) => this.#cell(sheet, cell));
   }
 
   #cell(sheet: Sheet, cell: Cell): Cell {

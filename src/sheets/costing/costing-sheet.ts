@@ -1,6 +1,5 @@
-import { tableList } from "../../book/book";
+import { bookTables, tableList } from "../../book/book";
 import { columnAt, type Contents, contentsOf } from "../../book/contents";
-import { bookTables } from "../../book/book";
 import { unusable } from "../../measures/cannot-answer";
 import { fixedAddress, sheetReference } from "../address";
 import type { SheetDescription } from "../model";

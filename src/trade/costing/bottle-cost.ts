@@ -1,4 +1,4 @@
-import { CannotAnswer } from "../../measures/cannot-answer";
+import { answerOrNone } from "../../measures/cannot-answer";
 import {
   as,
   type Brix,
@@ -171,13 +171,10 @@ function syrupPrices(
     method: "average" | "oldest first",
   ): MoneyPerKg | undefined => {
     if (need === undefined) return undefined;
-    try {
-      return as<MoneyPerKg>(lotCost(method, need, lots) / need);
-    } catch (problem) {
-      // Too little in stock leaves the replacement cost standing; the stock check says how much is short.
-      if (problem instanceof CannotAnswer) return undefined;
-      throw problem;
-    }
+    // Too little in stock leaves the replacement cost standing; the stock check says how much is short.
+    return answerOrNone(() =>
+      as<MoneyPerKg>(lotCost(method, need, lots) / need),
+    );
   };
   return {
     replacement: bulkPrice,

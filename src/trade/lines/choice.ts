@@ -1,4 +1,4 @@
-import { CannotAnswer } from "../../measures/cannot-answer";
+import { answerOrNone } from "../../measures/cannot-answer";
 import {
   as,
   type Hours,
@@ -89,12 +89,9 @@ export function chooseLine(
 
 /** Where the line with the lower cost for each bottle overtakes the other. */
 function evenAt(a: RunCost, b: RunCost): number | undefined {
-  try {
-    return b.each < a.each ? crossover(a, b) : crossover(b, a);
-  } catch (problem) {
-    if (problem instanceof CannotAnswer) return undefined;
-    throw problem;
-  }
+  return answerOrNone(() =>
+    b.each < a.each ? crossover(a, b) : crossover(b, a),
+  );
 }
 
 const stationsOf = ({ station }: Line): readonly Station[] =>

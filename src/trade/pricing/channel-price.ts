@@ -1,4 +1,4 @@
-import { CannotAnswer } from "../../measures/cannot-answer";
+import { answerOrNone } from "../../measures/cannot-answer";
 import { as, type Money, type Share } from "../../measures/quantity";
 import { margin, markup, priceForMargin } from "./margin";
 import { roundPrice } from "./round-price";
@@ -63,8 +63,8 @@ function goalPrice(
   full: Money,
   ending: Money,
 ): Money | undefined {
-  try {
-    return roundPrice(
+  return answerOrNone(() =>
+    roundPrice(
       priceForMargin({
         cost: full,
         margin: goal,
@@ -73,9 +73,6 @@ function goalPrice(
       }),
       ending,
       "up",
-    );
-  } catch (problem) {
-    if (problem instanceof CannotAnswer) return undefined;
-    throw problem;
-  }
+    ),
+  );
 }
