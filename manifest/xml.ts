@@ -1,18 +1,19 @@
 import type { ManifestSource } from "./source";
 
-/** The add-in-only manifest. The order of its elements is prescribed; tests/apps/functions/manifest.test.ts checks it. */
+/** The add-in-only manifest. The order of its elements is prescribed; `manifestFaults` checks it. */
 export function manifestXml(source: ManifestSource): string {
   const url = (file: string): string => attribute(source.base + file);
   return `<?xml version="1.0" encoding="UTF-8"?>
 <OfficeApp xmlns="http://schemas.microsoft.com/office/appforoffice/1.1" xmlns:xsi="http://www.w3.org/2001/XMLSchema-instance" xmlns:bt="http://schemas.microsoft.com/office/officeappbasictypes/1.0" xsi:type="TaskPaneApp">
   <Id>${source.id}</Id>
-  <Version>${source.version}</Version>
+  <Version>${source.version}.0</Version>
   <ProviderName>${attribute(source.provider)}</ProviderName>
   <DefaultLocale>${source.locale}</DefaultLocale>
   <DisplayName DefaultValue="${attribute(source.title)}"/>
   <Description DefaultValue="${attribute(source.about)}"/>
-  <IconUrl DefaultValue="${url(source.icons[32])}"/>
-  <HighResolutionIconUrl DefaultValue="${url(source.icons[64])}"/>
+  <IconUrl DefaultValue="${url(source.icon(32))}"/>
+  <HighResolutionIconUrl DefaultValue="${url(source.icon(64))}"/>
+  <SupportUrl DefaultValue="${url(source.front)}"/>
   <Hosts>
     <Host Name="Workbook"/>
   </Hosts>
@@ -50,7 +51,7 @@ ${desktop(source)}
     </Hosts>
     <Resources>
       <bt:Images>
-${ribbonSizes.map((size) => `        <bt:Image id="Icon.${size}" DefaultValue="${url(source.icons[size])}"/>`).join("\n")}
+${ribbonSizes.map((size) => `        <bt:Image id="Icon.${size}" DefaultValue="${url(source.icon(size))}"/>`).join("\n")}
       </bt:Images>
       <bt:Urls>
         <bt:Url id="Functions.Script.Url" DefaultValue="${url(source.script)}"/>
@@ -59,10 +60,11 @@ ${ribbonSizes.map((size) => `        <bt:Image id="Icon.${size}" DefaultValue="$
       </bt:Urls>
       <bt:ShortStrings>
         <bt:String id="Functions.Namespace" DefaultValue="${source.namespace}"/>
-        <bt:String id="Title" DefaultValue="${attribute(source.title)}"/>
+        <bt:String id="Group.Label" DefaultValue="${attribute(source.title)}"/>
+        <bt:String id="Button.Label" DefaultValue="${attribute(source.button.label)}"/>
       </bt:ShortStrings>
       <bt:LongStrings>
-        <bt:String id="About" DefaultValue="${attribute(source.about)}"/>
+        <bt:String id="Button.Tip" DefaultValue="${attribute(source.button.tip)}"/>
       </bt:LongStrings>
     </Resources>
   </VersionOverrides>
@@ -70,7 +72,7 @@ ${ribbonSizes.map((size) => `        <bt:Image id="Icon.${size}" DefaultValue="$
 `;
 }
 
-const ribbonSizes = [16, 32, 80] as const;
+export const ribbonSizes = [16, 32, 80] as const;
 
 // A shared runtime must not name a TaskpaneId, and its page is the function file too.
 const desktop = (source: ManifestSource): string => `        <DesktopFormFactor>
@@ -78,13 +80,13 @@ const desktop = (source: ManifestSource): string => `        <DesktopFormFactor>
           <ExtensionPoint xsi:type="PrimaryCommandSurface">
             <OfficeTab id="TabHome">
               <Group id="${source.namespace}.Group">
-                <Label resid="Title"/>
+                <Label resid="Group.Label"/>
 ${icon(16)}
                 <Control xsi:type="Button" id="${source.namespace}.Open">
-                  <Label resid="Title"/>
+                  <Label resid="Button.Label"/>
                   <Supertip>
-                    <Title resid="Title"/>
-                    <Description resid="About"/>
+                    <Title resid="Button.Label"/>
+                    <Description resid="Button.Tip"/>
                   </Supertip>
 ${icon(18)}
                   <Action xsi:type="ShowTaskpane">

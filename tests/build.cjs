@@ -8,7 +8,7 @@ const root = path.join(__dirname, "..");
   const asked = process.argv.slice(2);
   for (const name of asked.length > 0
     ? asked
-    : ["functions", "workbench", "cli"])
+    : ["functions", "taskpane", "workbench", "cli"])
     await buildWhenStale(root, name);
 })().catch((problem) => {
   process.stderr.write(`${problem.message}\n`);

@@ -1,13 +1,13 @@
 import type { DaySerial } from "../measures/quantity";
 import type { Book, BookRow } from "./book";
-import { bookDay } from "./book-days";
 import { isSameName } from "./keys";
+import { newestDay } from "./newest-day";
 
-/** The newest bulk price of a kind of syrup on or before a day, by default the book's day; undefined if none holds yet. */
+/** The newest bulk price of a kind of syrup on or before a day, by default the book's newest; undefined if none holds yet. */
 export function bulkPrice(
   book: Book,
   kind: string,
-  day: DaySerial | undefined = bookDay(book),
+  day: DaySerial | undefined = newestDay(book),
 ): BookRow<"bulkPrices"> | undefined {
   return book.bulkPrices
     .filter(

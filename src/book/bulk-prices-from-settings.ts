@@ -1,16 +1,7 @@
+import { columnAt, type Contents, contentsOf } from "./contents";
+import { countDay, newestDayIn } from "./newest-day";
 import { bulkPrices } from "./tables/bulk-prices";
 import { settings } from "./tables/settings";
-import { happenings } from "./book-days";
-import { tableList } from "./book";
-import {
-  type CellContent,
-  columnAt,
-  type Contents,
-  contentsOf,
-} from "./contents";
-import { isBlank } from "../functions/read-cell";
-import { answerOrNone } from "../measures/cannot-answer";
-import { readDate } from "../measures/read-date";
 
 const REPLACEMENT = /^\s*replacement price,\s*(.+?)\s*$/i;
 
@@ -20,7 +11,7 @@ export const replacementKind = (name: unknown): string | undefined =>
 
 /**
  * The table Bulk prices made of the replacement prices among the settings, valid from the count date or else from
- * the last day anything happened. Undefined when no setting gives such a price or no day is known.
+ * the newest day of the book. Undefined when no setting gives such a price or no day is known.
  */
 export function bulkPricesFromSettings(
   all: readonly Contents[],
@@ -29,7 +20,7 @@ export function bulkPricesFromSettings(
   if (given === undefined) return undefined;
   const nameAt = columnAt(given.headings, settings.columns.setting);
   const valueAt = columnAt(given.headings, settings.columns.value);
-  const day = countDay(given, nameAt, valueAt) ?? newestDay(all);
+  const day = countDay(all) ?? newestDayIn(all);
   const found = given.rows.flatMap((row, i) => {
     const kind = replacementKind(row[nameAt]);
     return kind === undefined || day === undefined
@@ -52,36 +43,4 @@ export function bulkPricesFromSettings(
       columns: ["setting", "valid from", "value"],
     },
   };
-}
-
-function countDay(
-  given: Contents,
-  nameAt: number,
-  valueAt: number,
-): number | undefined {
-  const row = given.rows.find(
-    (cells) => String(cells[nameAt]).trim().toLowerCase() === "count date",
-  );
-  return dayIn(row?.[valueAt]);
-}
-
-function newestDay(all: readonly Contents[]): number | undefined {
-  const days = happenings.flatMap(([name, key]) => {
-    const table = tableList.find(([, known]) => known.name === name)?.[1];
-    const column = table?.columns[key];
-    const given = table && contentsOf(all, table);
-    if (given === undefined || column === undefined) return [];
-    const at = columnAt(given.headings, column);
-    return given.rows.flatMap((row) => dayIn(row[at]) ?? []);
-  });
-  return days.length === 0
-    ? undefined
-    : days.reduce((a, b) => Math.max(a, b), 0);
-}
-
-function dayIn(content: CellContent | undefined): number | undefined {
-  if (isBlank(content)) return undefined;
-  if (typeof content !== "number" && typeof content !== "string")
-    return undefined;
-  return answerOrNone(() => readDate(content, "date"));
 }

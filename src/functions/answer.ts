@@ -27,8 +27,11 @@ export function explained(
 }
 
 interface Prepared {
-  readonly names: readonly string[];
-  readonly readers: readonly ArgumentReader[];
+  readonly count: number;
+  readonly readers: readonly {
+    readonly name: string;
+    readonly read: ArgumentReader;
+  }[];
 }
 
 /** A sheet calls one function thousands of times; what its terms say is looked up at the first call. */
@@ -37,11 +40,11 @@ const prepared = new WeakMap<Definition, Prepared>();
 function preparedFor(definition: Definition): Prepared {
   const known = prepared.get(definition);
   if (known) return known;
-  const names = Object.keys(definition.args);
-  const readers = Object.entries(definition.args).map(([name, term]) =>
-    argumentReader(term, name),
-  );
-  const made = { names, readers };
+  const readers = Object.entries(definition.args).map(([name, term]) => ({
+    name,
+    read: argumentReader(term, name),
+  }));
+  const made = { count: readers.length, readers };
   prepared.set(definition, made);
   return made;
 }
@@ -50,18 +53,19 @@ function readArguments(
   definition: Definition,
   raw: readonly Raw[],
 ): Readonly<Record<string, unknown>> {
-  const { names, readers } = preparedFor(definition);
-  if (raw.length > names.length)
+  const { count, readers } = preparedFor(definition);
+  if (raw.length > count)
     throw unusable(
-      `SYRUP.${definition.name} takes ${names.length} arguments, not ${raw.length}`,
+      `SYRUP.${definition.name} takes ${count} arguments, not ${raw.length}`,
     );
   const values: Record<string, unknown> = {};
-  for (let i = 0; i < readers.length; i += 1)
-    values[names[i] ?? ""] = readers[i]?.(raw[i]);
+  let i = 0;
+  for (const { name, read } of readers) values[name] = read(raw[i++]);
   return values;
 }
 
 function check(definition: Definition, given: Answer | Answers): void {
+  if (typeof given === "number" && Number.isFinite(given)) return;
   if (!Array.isArray(given)) return checkCell(definition, given as Answer);
   for (const row of given as Answers)
     for (const cell of row) checkCell(definition, cell);

@@ -65,6 +65,8 @@ export const costLotFunctions = [
       },
     ],
     native: nativeLotCost,
+    nativeRefuses:
+      "The plain form gives #N/A for oldest first when two lots came in on one day: give each its own day, or put them in one row.",
     compute: (values) =>
       lotCost(values.method, values.weight, lotsOf(values), values.as_of),
     why: (values, answer) => {

@@ -122,6 +122,8 @@ export const costMaterialFunctions = [
         source: "hand arithmetic: 2,016 × 1.21 = 2,439.36 is dearer",
       },
     ],
+    noNative:
+      "the answer fills five cells and every break is tried in turn, which one plain formula from before 2019 cannot do",
     compute: ({ need, breaks, carton }) => {
       const { buy, price, total, leftOver, saving } = bestBuy(
         need,

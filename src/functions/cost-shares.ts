@@ -65,6 +65,8 @@ export const costShareFunctions = [
           "hand arithmetic: 10,600 × 13 ÷ 31 = 4,445.161, × 18 ÷ 31 = 6,154.839",
       },
     ],
+    noNative:
+      "the answer fills as many cells as there are drivers, and the last cents go to the largest remainders in turn; one plain formula from before 2019 cannot do that",
     compute: ({ total, drivers }) =>
       allocate(total, complete(drivers)).map((part) => [part]),
     why: ({ total, drivers }, answer) => {

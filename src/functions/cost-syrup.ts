@@ -49,6 +49,7 @@ export const costSyrupFunctions = [
     args: { ...filled, unit: optional(terms.weightUnit, "lb") },
     gives: { about: "syrup drawn per bottle", unit: "lb" },
     basis: densityBasis,
+    uncertainty: "±0.02 % of the weight, as the density at 68 °F.",
     examples: [
       {
         args: [252, 66],
@@ -84,6 +85,7 @@ export const costSyrupFunctions = [
     },
     gives: { about: "syrup cost per bottle", unit: "money each" },
     basis: densityBasis,
+    uncertainty: "±0.02 % of the cost, as the density at 68 °F.",
     examples: [
       {
         args: [252, 66, 2.6],

@@ -60,6 +60,10 @@ export interface FunctionDefinition<A extends Args> {
    * safe to put anywhere (references, numbers or bracketed formulas). An argument left out arrives as its default.
    */
   readonly native?: (args: { readonly [K in keyof A]: string }) => string;
+  /** A sentence on fair questions that `native` gives #N/A for and the function answers. */
+  readonly nativeRefuses?: string;
+  /** Where `native` is missing: why, as it goes on after "There is none: ". */
+  readonly noNative?: string;
   readonly compute: (values: Values<A>) => Answer | Answers;
   /** One line of arithmetic in trade words with the figures used. */
   readonly why: (values: Values<A>, answer: Answer | Answers) => string;

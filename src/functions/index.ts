@@ -1,3 +1,11 @@
+import { blendingFunctions } from "./blending";
+import { blendingPairFunctions } from "./blending-pairs";
+import { blendingPlanFunctions } from "./blending-plan";
+import { codeFunctions } from "./codes";
+import { contentsFunctions, contentsLabelFunctions } from "./contents";
+import { contentsFillFunctions } from "./contents-fill";
+import { contentsSamplingFunctions } from "./contents-sampling";
+import { contentsVerdictFunctions } from "./contents-verdict";
 import { costLaborFunctions } from "./cost-labor";
 import { costListFunctions } from "./cost-list";
 import { costLotFunctions } from "./cost-lots";
@@ -18,6 +26,9 @@ import { syrupFunctions } from "./syrup";
 import { syrupHeatFunctions } from "./syrup-heat";
 import { syrupReadingFunctions } from "./syrup-readings";
 import { syrupScaleFunctions } from "./syrup-scales";
+import { toteFunctions } from "./totes";
+import { toteLateFunctions } from "./totes-late";
+import { toteTraceFunctions } from "./totes-trace";
 
 /** Every worksheet function, in the order of the families. */
 export const functions: readonly Definition[] = [
@@ -29,6 +40,9 @@ export const functions: readonly Definition[] = [
   ...fillingLevelFunctions,
   ...fillingKettleFunctions,
   ...fillingHeatFunctions,
+  ...blendingFunctions,
+  ...blendingPairFunctions,
+  ...blendingPlanFunctions,
   ...lineFunctions,
   ...lineCodeFunctions,
   ...costSyrupFunctions,
@@ -40,6 +54,15 @@ export const functions: readonly Definition[] = [
   ...priceFunctions,
   ...priceChannelFunctions,
   ...priceUnitFunctions,
+  ...contentsFunctions,
+  ...contentsSamplingFunctions,
+  ...contentsVerdictFunctions,
+  ...contentsFillFunctions,
+  ...contentsLabelFunctions,
+  ...toteFunctions,
+  ...toteLateFunctions,
+  ...toteTraceFunctions,
+  ...codeFunctions,
 ];
 
 export const functionNamed = (name: string): Definition | undefined =>

@@ -1,4 +1,5 @@
 import { unanswerable, unusable } from "../measures/cannot-answer";
+import { LARGEST } from "../measures/read-number";
 import type { CellTerm } from "../terms/term";
 import type { Words } from "./words";
 
@@ -17,26 +18,33 @@ type LimitsCheck = (value: number, words: Words, raw: unknown) => void;
 
 export function limitsCheck(term: CellTerm): LimitsCheck {
   const limits: Limits = term;
-  const clearOf = wellInside(limits);
+  const { low, high } = wellInside(limits);
   return (value, words, raw) => {
-    if (!clearOf(value)) check(limits, value, words, raw);
+    if (!(value > low && value < high)) check(limits, value, words, raw);
   };
 }
 
 /** The same for a value that a conversion may have left with binary noise, which must not decide at a limit. */
 export function tidyLimitsCheck(term: CellTerm): LimitsCheck {
   const limits: Limits = term;
-  const clearOf = wellInside(limits);
+  const { low, high } = wellInside(limits);
   return (value, words, raw) => {
-    if (!clearOf(value)) check(limits, tidy(value), words, raw);
+    if (!(value > low && value < high)) check(limits, tidy(value), words, raw);
   };
 }
 
-/** Most values are nowhere near a limit; telling so must cost nothing. */
-function wellInside(limits: Limits): (value: number) => boolean {
-  const low = Math.max(limits.min ?? -Infinity, inwards(limits.above, 1));
-  const high = Math.min(limits.max ?? Infinity, inwards(limits.below, -1));
-  return (value) => value > low && value < high;
+/**
+ * What lies between these two is an ordinary number inside every limit, binary noise or not. Most values are nowhere near
+ * a limit; telling so must cost nothing.
+ */
+export function wellInside(limits: Limits): {
+  readonly low: number;
+  readonly high: number;
+} {
+  return {
+    low: Math.max(limits.min ?? -LARGEST, inwards(limits.above, 1), -LARGEST),
+    high: Math.min(limits.max ?? LARGEST, inwards(limits.below, -1), LARGEST),
+  };
 }
 
 const inwards = (limit: number | undefined, direction: 1 | -1): number =>

@@ -39,6 +39,8 @@ export const lineCodeFunctions = [
         source: "31 December of a leap year is day 366",
       },
     ],
+    noNative:
+      "the marks in a pattern are told from the letters of the line's own name piece by piece, which takes more than a plain formula of a sensible length",
     compute: ({ date, line, time, pattern }) =>
       lotCode(
         date,
@@ -108,6 +110,8 @@ export const lineCodeFunctions = [
         source: "hand arithmetic: 84 cases are 1,008 bottles, 7 are left",
       },
     ],
+    noNative:
+      "the answer fills three cells, which one plain formula from before 2019 cannot do",
     compute: ({ bottles, per_case, cases_per_layer, layers }) => {
       const { fullPallets, casesOnLast, looseBottles } = palletise(bottles, {
         perCase: per_case,

@@ -19,34 +19,69 @@ const COLUMN_HEADING = [
   "Example",
 ];
 
-/** The arguments as a table, and under it one more table for every argument that takes rows of several columns. */
-export function argumentTables({ args }: Definition): readonly string[] {
-  const rows = Object.entries(args).map(([name, term]) => [
-    code(name),
-    term.about,
-    ...measure(term),
-    leftOut(term),
-    example(term),
-  ]);
-  const columns = Object.entries(args).flatMap(([name, term]) =>
-    term.kind === "rows" ? [columnTable(name, term.columns)] : [],
-  );
-  return [table(HEADING, rows), ...columns];
+/** What a page says of one argument, or of one column of its rows. What is to be typed stands in backticks. */
+export interface ArgumentFacts {
+  readonly name: string;
+  readonly about: string;
+  readonly unit: string;
+  readonly allowed: string;
+  readonly otherwise: string;
+  readonly example: string;
+  /** Of an argument that takes rows of several columns. */
+  readonly columns: readonly ArgumentFacts[];
 }
 
-function columnTable(
-  name: string,
-  columns: Readonly<Record<string, CellTerm | OptionalCell>>,
-): string {
-  const rows = Object.entries(columns).map(([column, term]) => [
-    code(column),
-    term.about,
-    ...measure(term),
-    "mayBeBlank" in term ? "counts as left out" : "the row is refused",
-    example(term),
-  ]);
-  return `The rows of ${code(name)} have these columns, in this order, with or without a heading row. Wholly blank rows are passed over.\n\n${table(COLUMN_HEADING, rows)}`;
+export const argumentFacts = ({ args }: Definition): readonly ArgumentFacts[] =>
+  Object.entries(args).map(([name, term]) => ({
+    ...facts(name, term, leftOut(term)),
+    columns: term.kind === "rows" ? columnFacts(term.columns) : [],
+  }));
+
+/** The arguments as a table, and under it one more table for every argument that takes rows of several columns. */
+export function argumentTables(definition: Definition): readonly string[] {
+  const all = argumentFacts(definition);
+  return [
+    table(HEADING, all.map(row)),
+    ...all
+      .filter(({ columns }) => columns.length > 0)
+      .map(
+        ({ name, columns }) =>
+          `The rows of ${code(name)} have these columns, in this order, with or without a heading row. Wholly blank rows are passed over.\n\n${table(COLUMN_HEADING, columns.map(row))}`,
+      ),
+  ];
 }
+
+const columnFacts = (
+  columns: Readonly<Record<string, CellTerm | OptionalCell>>,
+): readonly ArgumentFacts[] =>
+  Object.entries(columns).map(([name, term]) => {
+    const otherwise =
+      "mayBeBlank" in term ? "counts as left out" : "the row is refused";
+    return facts(name, term, otherwise);
+  });
+
+function facts(name: string, term: Term, otherwise: string): ArgumentFacts {
+  const [unit, allowed] = measure(term);
+  const { about } = term;
+  return {
+    name,
+    about,
+    unit,
+    allowed,
+    otherwise,
+    example: example(term),
+    columns: [],
+  };
+}
+
+const row = (facts: ArgumentFacts): readonly string[] => [
+  code(facts.name),
+  facts.about,
+  facts.unit,
+  facts.allowed,
+  facts.otherwise,
+  facts.example,
+];
 
 /** Unit and what is allowed. */
 function measure(term: Term): readonly [string, string] {
@@ -65,7 +100,7 @@ function measure(term: Term): readonly [string, string] {
     case "yes or no":
       return ["", "`TRUE` or `FALSE`"];
     case "text":
-      return ["", "any text"];
+      return ["", term.keepsZeros ? "digits as text" : "any text"];
     case "share":
       return ["share", limits(term) || "any"];
     case "money":

@@ -5,25 +5,30 @@ import type { Definition, Raw } from "./define";
 import { code, table } from "./page-markdown";
 import { refusals } from "./page-refusals";
 
-/** What a refused call shows. */
-interface Refused {
+/** What a refused call shows. What is typed stands in backticks. */
+export interface Refused {
   readonly when: string;
   readonly cell: string;
   readonly sentence: string;
 }
 
-/** A table of what the function refuses, every row made by asking the function itself. */
+/** What the function refuses, every sentence made by asking the function itself. */
+export const refusedCalls = (definition: Definition): readonly Refused[] => [
+  ...blanks(definition),
+  ...beyondLimits(definition),
+  ...(refusals[definition.name] ?? []).map(({ when, args }) =>
+    refused(definition, args, when),
+  ),
+];
+
 export function errorTable(definition: Definition): string {
-  const rows = [
-    ...blanks(definition),
-    ...beyondLimits(definition),
-    ...(refusals[definition.name] ?? []).map(({ when, args }) =>
-      refused(definition, args, when),
-    ),
-  ];
   return table(
     ["When", "The cell shows", "The sentence"],
-    rows.map(({ when, cell, sentence }) => [when, code(cell), sentence]),
+    refusedCalls(definition).map(({ when, cell, sentence }) => [
+      when,
+      code(cell),
+      sentence,
+    ]),
   );
 }
 

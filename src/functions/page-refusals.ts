@@ -1,4 +1,6 @@
+import { blendingRefusals } from "./blending-refusals";
 import type { Raw } from "./define";
+import { toteRefusals } from "./totes-refusals";
 
 /** A call that no limit of an argument refuses by itself, and what is wrong with it in trade words. */
 export interface Refusal {
@@ -23,6 +25,7 @@ const prices = [
 
 /** By function: the page shows the sentence that each of these calls gets. */
 export const refusals: Readonly<Record<string, readonly Refusal[]>> = {
+  ...blendingRefusals,
   BRIX_FROM_DENSITY: [
     { when: "no syrup of 0-85 °Bx is so dense", args: [1.6] },
     { when: "no syrup of 0-85 °Bx is so light", args: [0.9] },
@@ -145,6 +148,57 @@ export const refusals: Readonly<Record<string, readonly Refusal[]>> = {
       args: [1430, 500, 165, 2, 8, 5, 0.09, 180],
     },
   ],
+  NET_VOLUME: [
+    { when: "full and empty are swapped", args: [248.3, 579.8, 66.9] },
+  ],
+  DECLARED_VOLUME: [
+    { when: "a number has no unit", args: ["12 (355 mL)"] },
+    { when: "the label gives a weight", args: ["NET WT 16 oz"] },
+    { when: "the gallon is an imperial one", args: ["1 imp gal (4.55 L)"] },
+    { when: "nothing is declared", args: ["Pure maple syrup"] },
+  ],
+  SAMPLE_SIZE: [
+    { when: "the plans for the lot are not known", args: [60, "OIML"] },
+  ],
+  SAMPLE_FACTOR: [{ when: "one bottle was weighed", args: [1] }],
+  ALLOWED_SHORT: [
+    { when: "the US table is asked for", args: [250, "US"] },
+    { when: "the pack is outside the table", args: [12_000, "EU"] },
+  ],
+  LOT_VERDICT: [
+    {
+      when: "more bottles were weighed than the lot has",
+      args: [[[250], [251], [249]], 250, 2, 13],
+    },
+    {
+      when: "the allowed shortfall is no smaller than the bottle",
+      args: [[[250], [251], [249]], 13, 200, 250],
+    },
+    {
+      when: "the plans for the lot are not known",
+      args: [[[250], [251], [249]], 250, 60, 9, "OIML"],
+    },
+  ],
+  FILL_TARGET: [
+    { when: "all bottles were alike", args: [250, 0, 9] },
+    { when: "declared and allowed are swapped", args: [9, 1.4, 250] },
+  ],
+  HEAD_SPREAD: [
+    {
+      when: "a bottle has no head",
+      args: [
+        [[251], [249]],
+        [[1], [null]],
+      ],
+    },
+    {
+      when: "a head is no whole number",
+      args: [
+        [[251], [249]],
+        [[1], [2.5]],
+      ],
+    },
+  ],
   LOT_CODE: [
     {
       when: "the time is no time of day",
@@ -155,4 +209,5 @@ export const refusals: Readonly<Record<string, readonly Refusal[]>> = {
       args: ["2026-11-25", "2", "14:30", "YY-L"],
     },
   ],
+  ...toteRefusals,
 };

@@ -2,6 +2,7 @@ import { type SourceId, sources } from "../standards/sources";
 import type { Definition } from "./define";
 import { argumentTables } from "./page-arguments";
 import { callLine } from "./page-call";
+import { coefficientsOf } from "./page-coefficients";
 import { errorTable } from "./page-errors";
 import { examplesOf } from "./page-examples";
 import { anchor, formulaBlock, list, page, section } from "./page-markdown";
@@ -21,6 +22,7 @@ export const functionPage = (definition: Definition): string =>
     ...section("Examples", examplesOf(definition)),
     ...section("Notes", list(definition.notes ?? [])),
     ...section("How sure it is", definition.uncertainty),
+    ...section("The figures in it", list(coefficientsOf(definition))),
     "## When it refuses",
     "What [every function refuses](README.md#what-every-function-refuses), and:",
     errorTable(definition),
@@ -29,7 +31,8 @@ export const functionPage = (definition: Definition): string =>
     "[All functions](README.md)",
   ]);
 
-function givesWords({ gives }: Definition): string {
+/** "Gives: price each, in money each." */
+export function givesWords({ gives }: Definition): string {
   if (gives.spills)
     return `Gives ${gives.about}, in cells side by side: ${gives.spills.join(", ")}.`;
   const unit = unitWords(gives.unit);

@@ -56,6 +56,7 @@ export const priceUnitFunctions = [
     args: { price: costTerms.pricePerPound, brix: syrupTerms.brix },
     gives: { about: "price per gallon at 68 °F", unit: "money per gal" },
     basis: densityBasis,
+    uncertainty: "±0.02 % of the price, as the density at 68 °F.",
     examples: [
       {
         args: [2.6, 66],
@@ -85,6 +86,7 @@ export const priceUnitFunctions = [
     args: { price: terms.pricePerGallon, brix: syrupTerms.brix },
     gives: { about: "price per pound", unit: "money per lb" },
     basis: densityBasis,
+    uncertainty: "±0.02 % of the price, as the density at 68 °F.",
     examples: [
       {
         args: [34.1, 66],
@@ -123,6 +125,7 @@ export const priceUnitFunctions = [
     },
     gives: { about: "price per unit", unit: "money per fl oz" },
     basis: ["usCustomary"],
+    uncertainty: "Exact: the units are definitions.",
     examples: [
       {
         args: [12.8, "16 fl oz"],

@@ -19,12 +19,14 @@ export function argumentReader(term: Given, name: string): ArgumentReader {
   const read = readerOf(term, words);
   if (!("otherwise" in term))
     return (raw) => {
-      if (isBlank(raw)) throw unusable(`needs ${words}`);
+      if (typeof raw !== "number" && isBlank(raw))
+        throw unusable(`needs ${words}`);
       return read(raw);
     };
   const otherwise =
     term.otherwise === undefined ? undefined : read(term.otherwise);
-  return (raw) => (isBlank(raw) ? otherwise : read(raw));
+  return (raw) =>
+    typeof raw !== "number" && isBlank(raw) ? otherwise : read(raw);
 }
 
 function readerOf(term: Term, words: string): ArgumentReader {

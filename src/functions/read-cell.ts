@@ -5,7 +5,7 @@ import { readQuantity } from "../measures/read-quantity";
 import { readPercent, readShare } from "../measures/read-share";
 import { fromHouse, toHouse, unitNamed } from "../measures/units";
 import type { CellTerm, NumberTerm } from "../terms/term";
-import { limitsCheck, tidyLimitsCheck } from "./limits";
+import { limitsCheck, tidyLimitsCheck, wellInside } from "./limits";
 import type { Words } from "./words";
 
 export type CellReader = (raw: unknown, words: Words) => unknown;
@@ -24,7 +24,10 @@ export function cellReader(term: CellTerm): CellReader {
   const known = prepared.get(term);
   if (known) return known;
   const read = readerOf(term);
+  const { low, high, scale, offset } = atOnce(term);
   const reader: CellReader = (raw, words) => {
+    if (typeof raw === "number" && raw > low && raw < high)
+      return raw * scale + offset;
     if (typeof raw === "object" && raw !== null && "error" in raw)
       throw unusable(
         `${words()}: the cell holds the error ${String(raw.error)}`,
@@ -35,10 +38,41 @@ export function cellReader(term: CellTerm): CellReader {
   return reader;
 }
 
+interface AtOnce {
+  readonly low: number;
+  readonly high: number;
+  readonly scale: number;
+  readonly offset: number;
+}
+
+const NEVER: AtOnce = { low: Infinity, high: -Infinity, scale: 1, offset: 0 };
+
+/** The numbers that no rule of a term can touch, well inside its limits: most cells hold one, and reading it must cost nothing. */
+function atOnce(term: CellTerm): AtOnce {
+  switch (term.kind) {
+    case "quantity": {
+      const { scale, offset } = unitNamed(term.unit);
+      return { ...wellInside(term), scale, offset };
+    }
+    case "share": {
+      const { low, high } = wellInside(term);
+      return { low, high: Math.min(high, 1), scale: 1, offset: 0 };
+    }
+    case "money":
+      return { ...wellInside(term), scale: 1, offset: 0 };
+    case "number":
+      return term.whole || term.unit === "%"
+        ? NEVER
+        : { ...wellInside(term), scale: 1, offset: 0 };
+    default:
+      return NEVER;
+  }
+}
+
 function readerOf(term: CellTerm): CellReader {
   switch (term.kind) {
     case "text":
-      return readText;
+      return term.keepsZeros ? readCode : readText;
     case "choice":
       return choiceReader(term.choices);
     case "yes or no":
@@ -130,6 +164,14 @@ const readText: CellReader = (raw, words) =>
   typeof raw === "boolean"
     ? String(raw).toUpperCase()
     : String(numberOrText(raw, words)).trim();
+
+const readCode: CellReader = (raw, words) => {
+  if (typeof raw === "number" && isOrdinary(raw))
+    throw unusable(
+      `${words()}: ${raw} is a number, and a number loses leading zeros and long digits; type it as text, with an apostrophe before the first digit`,
+    );
+  return readText(raw, words);
+};
 
 function readDay(raw: unknown, words: Words): number {
   const given = numberOrText(raw, words);

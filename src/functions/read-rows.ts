@@ -1,7 +1,6 @@
 import { unusable } from "../measures/cannot-answer";
 import type { CellTerm, OptionalCell } from "../terms/term";
 import { type CellReader, cellReader, isBlank } from "./read-cell";
-import type { Words } from "./words";
 
 type Rows = readonly (readonly unknown[])[];
 type Columns = Readonly<Record<string, CellTerm | OptionalCell>>;
@@ -15,7 +14,7 @@ export function rowsReader(
   const terms = Object.values(columns);
   const needed = terms.filter((t) => !("mayBeBlank" in t)).length;
   const isHeading = headingTest(terms);
-  const readRecord = recordReader(columns);
+  const readRecord = recordReader(columns, words);
   return (given) => {
     // Not Math.max(...): a whole worksheet column has more rows than a call may have arguments.
     const width = given.reduce((most, row) => Math.max(most, row.length), 0);
@@ -27,31 +26,38 @@ export function rowsReader(
     const first =
       given.length > 1 && top !== undefined && isHeading(top) ? 1 : 0;
     const records: unknown[] = [];
-    for (const [r, row] of given.entries()) {
-      if (r < first || row.every(isBlank)) continue;
-      records.push(readRecord(row, () => `${words}, row ${r + 1}`));
+    for (let r = first; r < given.length; r += 1) {
+      const row = given[r] ?? [];
+      if (!row.every(isBlank)) records.push(readRecord(row, r));
     }
     return records;
   };
 }
 
+/** A range can have a hundred thousand rows: whatever is the same for all of them is made once. */
 function recordReader(
   columns: Columns,
-): (row: readonly unknown[], where: Words) => unknown {
+  words: string,
+): (row: readonly unknown[], place: number) => unknown {
+  let at = 0;
+  const where = (): string => `${words}, row ${at + 1}`;
   const readers = Object.entries(columns).map(([name, term]) => ({
     name,
     said: inWords(name),
+    where: () => `${where()}, ${inWords(name)}`,
     read: cellReader(term),
     mayBeBlank: "mayBeBlank" in term,
   }));
-  return (row, where) => {
+  return (row, place) => {
+    at = place;
     const record: Record<string, unknown> = {};
-    for (const [c, { name, said, read, mayBeBlank }] of readers.entries()) {
+    for (let c = 0; c < readers.length; c += 1) {
+      const column = readers[c];
+      if (column === undefined) continue;
       const cell = row[c];
-      if (!isBlank(cell))
-        record[name] = read(cell, () => `${where()}, ${said}`);
-      else if (mayBeBlank) record[name] = undefined;
-      else throw unusable(`${where()}: needs ${said}`);
+      if (!isBlank(cell)) record[column.name] = column.read(cell, column.where);
+      else if (column.mayBeBlank) record[column.name] = undefined;
+      else throw unusable(`${where()}: needs ${column.said}`);
     }
     return record;
   };
@@ -65,19 +71,30 @@ export function listReader(
 ): (given: Rows) => readonly unknown[] {
   const read: CellReader = cellReader(of);
   const isHeading = headingTest([of]);
+  let at = 0;
+  const where = (): string => `${words}, item ${at}`;
   return (given) => {
-    const isOneLine =
-      given.length === 1 || given.every((row) => row.length === 1);
-    if (!isOneLine) throw unusable(`${words}: one column or one row is wanted`);
-    const cells = given.flat();
+    const cells = oneLine(given, words);
+    const values: unknown[] = [];
     const first = cells.length > 1 && isHeading(cells.slice(0, 1)) ? 1 : 0;
-    return cells
-      .slice(first)
-      .map((cell, i) =>
-        isBlank(cell) ? undefined : read(cell, () => `${words}, item ${i + 1}`),
-      )
-      .filter((value) => keepBlanks || value !== undefined);
+    for (let c = first; c < cells.length; c += 1) {
+      at = c - first + 1;
+      const cell = cells[c];
+      if (!isBlank(cell)) values.push(read(cell, where));
+      else if (keepBlanks) values.push(undefined);
+    }
+    return values;
   };
+}
+
+function oneLine(given: Rows, words: string): readonly unknown[] {
+  const [only] = given;
+  if (given.length === 1 && only) return only;
+  return given.map((row) => {
+    if (row.length !== 1)
+      throw unusable(`${words}: one column or one row is wanted`);
+    return row[0];
+  });
 }
 
 /** A first row that is all text where numbers belong is a heading. */

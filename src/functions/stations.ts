@@ -9,11 +9,11 @@ type Given = ValueOf<typeof lineTerms.stations>;
 
 /** Stations given as names and rates, or as one column of rates only, which then have no names. */
 export function readStations(given: Given | undefined): readonly Station[] {
-  const rows = given ?? [];
-  const oneColumn = rows.every(({ rate }) => rate === undefined);
+  if (given === undefined) return [];
+  const oneColumn = given.every(({ rate }) => rate === undefined);
   return oneColumn
-    ? withoutHeading(rows).map(({ name }) => bareRate(name ?? ""))
-    : rows.map(named);
+    ? withoutHeading(given).map(({ name }) => bareRate(name ?? ""))
+    : given.map(named);
 }
 
 /** The same where an answer must name the station. */

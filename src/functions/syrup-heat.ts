@@ -114,10 +114,13 @@ export const syrupHeatFunctions = [
       {
         args: [0],
         gives: 211.95,
-        within: 0.05,
-        source: "water at 29.92 inHg, from memory of the steam tables",
+        within: 0.005,
+        source:
+          "steam tables, IAPWS industrial formulation of 1997, as a library of steam properties gives it",
       },
     ],
+    noNative:
+      "the temperature stands both in the vapour pressure and in the activity of the water and is found by trying values until they fit; no plain formula does that",
     compute: ({ brix, pressure }) =>
       fromHouse(boilingPoint(brix, pressure), unitNamed("°F")),
     why: ({ brix, pressure }, answer) => {

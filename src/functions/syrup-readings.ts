@@ -40,6 +40,8 @@ export const syrupReadingFunctions = [
         source: "1.4419 at 60 % in a handbook of chemistry and physics",
       },
     ],
+    noNative:
+      "the published fit gives the Brix of an index, and the index of a Brix is found by trying values until they fit; no plain formula does that",
     compute: ({ brix }) => refractiveIndex(brix),
     why: ({ brix }, answer) =>
       `sucrose of ${entered(brix)} °Bx bends light with an index of ${figure(answer, 6)} at 68 °F`,
@@ -117,6 +119,8 @@ export const syrupReadingFunctions = [
         source: "maple hydrometer chart: 60.4 at 185 °F is 36 °Bé at 60 °F",
       },
     ],
+    noNative:
+      "for a hydrometer the density is turned round by trying values until they fit, which no plain formula does; SYRUP.BRIX_FROM_INDEX holds the refractometer's correction",
     compute: ({ reading, temperature, instrument }) =>
       instrument === "refractometer"
         ? refractometerBrix(reading, temperature)
@@ -155,6 +159,8 @@ export const syrupReadingFunctions = [
         source: "maple hydrometer chart: 60.4 °Bx at 185 °F",
       },
     ],
+    noNative:
+      "the float's scale is turned round by trying values until they fit, which no plain formula does",
     compute: ({ brix, temperature, calibration, scale }) =>
       hydrometerReading(brix, temperature, calibration, scale),
     why: ({ brix, temperature, calibration, scale }, answer) =>

@@ -66,6 +66,8 @@ export const syrupScaleFunctions = [
         source: modelOutput,
       },
     ],
+    noNative:
+      "the density is a polynomial in the Brix, which is turned round by trying values until they fit; no plain formula does that",
     compute: ({ density, temperature }) =>
       brixFromDensity(density, temperature),
     why: ({ density, temperature }, answer) =>
@@ -125,6 +127,8 @@ export const syrupScaleFunctions = [
         source: "Vermont density rule as quoted: 37 °Bé is 68.9 °Bx",
       },
     ],
+    noNative:
+      "the density is a polynomial in the Brix, which is turned round by trying values until they fit; no plain formula does that",
     compute: ({ baume }) => brixFromBaume(baume),
     why: ({ baume }, answer) =>
       `145 ÷ (145 − ${entered(baume)}) = ${figure(baumeModulus / (baumeModulus - baume), 6)}, the specific gravity of ${figure(answer)} °Bx`,
@@ -139,6 +143,8 @@ export const syrupScaleFunctions = [
     basis: ["gradeColors"],
     caution:
       "A class is also a matter of flavour; the grader decides, and colour drifts with heat and storage.",
+    uncertainty:
+      "The limits are exact; a reading within the error of your instrument of a limit may fall to either side.",
     notes: [
       'A number of 1 or less is refused, because a cell formatted as per cent holds 0.75 for 75 %; type 75 or "0.75 %".',
     ],

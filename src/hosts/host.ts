@@ -1,4 +1,11 @@
-import type { CellValue, DefinedName, Sheet, Stored } from "../sheets/workbook";
+import type {
+  Area,
+  CellValue,
+  Chart,
+  DefinedName,
+  Sheet,
+  Stored,
+} from "../sheets/workbook";
 
 /** One worksheet table as read: rows of raw values in the order of its headings. A formula gives its result. */
 export interface TableContents {
@@ -38,6 +45,45 @@ export interface Change {
   readonly names: readonly DefinedName[];
 }
 
+/** A formula for one cell, and the number format a cell without one of its own then gets. */
+export interface FormulaForCell {
+  readonly formula: string;
+  readonly format?: string;
+}
+
+/** How long work is told of and stopped. A host that is done at once uses neither. */
+export interface Work {
+  /** Called with the share done so far, 0 to 1. */
+  readonly tell?: (share: number) => void;
+  readonly signal?: AbortSignal;
+}
+
+/** What is remembered with the workbook itself. */
+export type Settings = Readonly<Record<string, CellValue>>;
+
+/** What only a workbook in Excel can do. */
+export interface InExcel {
+  /** What this Excel is too old for, a sentence each. */
+  readonly missing: readonly string[];
+  /** Set when an earlier write was cut off and may have left something half done. */
+  readonly unfinished: string | undefined;
+  readSettings(): Promise<Settings>;
+  saveSettings(settings: Settings): Promise<void>;
+  addChart(sheet: string, chart: Chart): Promise<void>;
+  /** Opens a workbook file as a new workbook of its own; this one stays as it is. */
+  openAsNewWorkbook(file: Uint8Array): Promise<void>;
+  /** Takes in the sheets of a file after the last sheet, and says what they are called here. */
+  insertSheets(file: Uint8Array): Promise<readonly string[]>;
+  /** Enters every formula with our functions anew, for cells stuck at #NAME?. */
+  repair(): Promise<Repaired>;
+}
+
+export interface Repaired {
+  readonly formulas: number;
+  /** Sheets that were left alone because they are protected. */
+  readonly leftAlone: readonly string[];
+}
+
 /** The port the pane talks to. A host is one open workbook somewhere: in the grid, in Excel, in a file. */
 export interface Host {
   /** Plain words for where we are, for example "the workbench". */
@@ -57,11 +103,19 @@ export interface Host {
   ): Promise<readonly (readonly Stored[])[]>;
   /** Types a value into one cell that is an input; waits until everything that follows from it has settled. */
   setCell(at: CellPlace, value: CellValue): Promise<void>;
+  /**
+   * Puts a formula into one cell over whatever it holds, and waits until everything that follows from it has settled.
+   * Gives the way to put the cell back as it was, which refuses, with a sentence, once somebody has changed the cell.
+   */
+  putFormula(at: CellPlace, put: FormulaForCell): Promise<() => Promise<void>>;
   /** Carries out a change as a whole and waits until it has settled. Refuses, with a sentence, a sheet or name that exists. */
-  apply(change: Change): Promise<void>;
+  apply(change: Change, work?: Work): Promise<void>;
   /** Takes back the last applied change of this session, if it can; says what it took back. */
   undo(): Promise<string | undefined>;
   select(at: CellPlace): Promise<void>;
-  /** Calls back with the facts of the selected cell, now and whenever selection or its value changes; returns the way to stop. */
-  watchSelection(listener: (facts: CellFacts) => void): () => void;
+  /** Calls back with the facts of the selected cell and the rectangle selected with it, now and whenever selection or value changes; returns the way to stop. */
+  watchSelection(
+    listener: (facts: CellFacts, selected: Area) => void,
+  ): () => void;
+  readonly inExcel?: InExcel;
 }

@@ -1,5 +1,6 @@
 import Big from "big.js";
 import { unusable } from "./cannot-answer";
+import { written } from "./exact";
 import { as, type Money } from "./quantity";
 
 /** Rounds to whole cents, half away from zero, as a worksheet's ROUND does. */
@@ -8,11 +9,23 @@ export const toCents = (amount: number): Money =>
 
 /** Rounds half away from zero at a number of decimals. Works on the decimal a person sees: 1.005 gives 1.01. */
 export function roundHalfUp(value: number, decimals: number): number {
-  // 15 significant digits are what a worksheet shows and rounds; binary noise beyond them must not decide a half.
-  return Number(
-    new Big(value.toPrecision(15)).round(decimals, Big.roundHalfUp).toString(),
-  );
+  return Number(written(value).round(decimals, Big.roundHalfUp).toString());
 }
+
+/**
+ * Figures multiplied, and divided by one more, in exact decimals as they were written, and rounded once to whole cents:
+ * 1,320.9 × 8.95 is 11,822.055 and gives 11,822.06.
+ */
+export const amountInCents = (times: readonly number[], dividedBy = 1): Money =>
+  as<Money>(
+    Number(
+      times
+        .reduce((product, figure) => product.times(written(figure)), new Big(1))
+        .div(written(dividedBy))
+        .round(2, Big.roundHalfUp)
+        .toString(),
+    ),
+  );
 
 /**
  * Splits a total by drivers so that the parts sum to the total to the cent: each part is rounded down and the
@@ -25,25 +38,42 @@ export function allocate(
 ): readonly Money[] {
   if (drivers.some((d) => d < 0))
     throw unusable("drivers: a driver is negative");
-  const sum = drivers.reduce((a, d) => a.plus(d), new Big(0));
-  if (sum.eq(0))
+  const shares = inWholeUnits(drivers);
+  const sum = shares.reduce((a, b) => a + b, 0n);
+  if (sum === 0n)
     throw unusable("drivers: they sum to 0, so there is nothing to share by");
   const cents = new Big(roundHalfUp(total, 2)).times(100);
   const sign = cents.lt(0) ? -1 : 1;
-  const size = cents.abs();
-  const exact = drivers.map((d) => size.times(d).div(sum));
-  const whole = exact.map((e) => e.round(0, Big.roundDown));
-  const left = Number(
-    size.minus(whole.reduce((a, w) => a.plus(w), new Big(0))).toString(),
+  const size = BigInt(cents.abs().toFixed(0));
+  const parts = shares.map((share) => (size * share) / sum);
+  const rests = shares.map((share) => (size * share) % sum);
+  const left = Number(size - parts.reduce((a, b) => a + b, 0n));
+  const given = new Set(largestFirst(rests).slice(0, left));
+  return parts.map((part, i) =>
+    as<Money>((sign * Number(part + (given.has(i) ? 1n : 0n))) / 100),
   );
-  const order = exact
-    .map((e, i) => ({ i, rest: e.minus(whole[i] ?? 0) }))
-    .sort((a, b) => b.rest.cmp(a.rest) || a.i - b.i)
-    .slice(0, left)
-    .map(({ i }) => i);
-  return whole.map((w, i) =>
-    as<Money>(
-      (sign * Number(w.plus(order.includes(i) ? 1 : 0).toString())) / 100,
-    ),
+}
+
+/** Figures as whole numbers in one common unit small enough for all of them; whole numbers share exactly and fast. */
+function inWholeUnits(figures: readonly number[]): readonly bigint[] {
+  const parts = figures.map((value) => {
+    const [digits = "", exponent = "0"] = value.toExponential().split("e");
+    const whole = digits.replace(".", "");
+    return { whole, power: Number(exponent) - whole.length + 1 };
+  });
+  const least = parts.reduce((low, { power }) => Math.min(low, power), 0);
+  return parts.map(({ whole, power }) =>
+    BigInt(whole + "0".repeat(whole === "0" ? 0 : power - least)),
   );
+}
+
+/** The places of the values from the largest down; of equals the first. */
+function largestFirst(values: readonly bigint[]): readonly number[] {
+  // Plain numbers compare many times faster, and where two differ they are in the order of the whole numbers behind them.
+  const rounded = values.map(Number);
+  const byValue = (a: number, b: number): number =>
+    (rounded[b] ?? 0) - (rounded[a] ?? 0) ||
+    Number((values[b] ?? 0n) - (values[a] ?? 0n)) ||
+    a - b;
+  return values.map((_, place) => place).sort(byValue);
 }

@@ -5,7 +5,7 @@ const GROUPED = /^[+-]?[1-9]\d{0,2}([,\s\u00a0\u202f]\d{3})+(\.\d+)?$/;
 const DECIMAL_COMMA = /^[+-]?\d+,\d+$/;
 
 /** Beyond this a change of unit, or a share shown in per cent, could overflow. */
-const LARGEST = 1e300;
+export const LARGEST = 1e300;
 
 export const isOrdinary = (value: number): boolean =>
   Math.abs(value) <= LARGEST;

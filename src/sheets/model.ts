@@ -1,5 +1,5 @@
 import type { Role } from "./looks";
-import type { Validation } from "./workbook";
+import type { Chart, PrintSetup, Validation } from "./workbook";
 
 /**
  * A worksheet as data, before anything has an address. Formulas name other cells in braces:
@@ -15,6 +15,16 @@ export interface SheetDescription {
   readonly widths: readonly number[];
   readonly frozenRows: number;
   readonly tabColor?: string;
+  readonly charts?: readonly ChartDescription[];
+  readonly print?: PrintSetup;
+}
+
+/** A chart beside a block; its categories and values name cells in braces as formulas do. */
+export interface ChartDescription extends Omit<Chart, "area"> {
+  /** The place whose first row it starts at and to whose right it stands. */
+  readonly beside: string;
+  readonly rows: number;
+  readonly columns: number;
 }
 
 /** A formula, or two that must agree: `portable` uses only plain worksheet functions. Without it, our functions' native forms stand in. */
@@ -43,6 +53,8 @@ export interface Column {
   readonly role?: Role;
   readonly format?: string;
   readonly content: Content;
+  /** One for each row instead, where the rows of a copy differ. */
+  readonly contents?: readonly Content[];
 }
 
 export type Block =
@@ -79,6 +91,8 @@ export type Block =
         readonly role?: Role;
         readonly format?: string;
         readonly content: Content;
+        /** One for each thing instead, where the things of a copy differ. */
+        readonly contents?: readonly Content[];
       }[];
     }
   /** Fixed row labels with one formula for each of several columns. */

@@ -106,10 +106,16 @@ function placeTable(draft: Draft, block: Kind<"table">, top: number): number {
     );
     draft.name(`${block.name}.${column.name}`, first, c, block.rows);
     for (let i = 0; i < block.rows; i += 1) {
-      draft.put(first + i, c, column.role ?? "calculated", column.content, {
-        format: column.format,
-        self: { table: block.name, index: i, across: false },
-      });
+      draft.put(
+        first + i,
+        c,
+        column.role ?? "calculated",
+        column.contents?.[i] ?? column.content,
+        {
+          format: column.format,
+          self: { table: block.name, index: i, across: false },
+        },
+      );
     }
   });
   const after = first + block.rows;
@@ -140,10 +146,16 @@ function placeComparison(
     draft.put(row, 0, "label", line.label);
     draft.name(`${block.name}.${line.name}`, row, 1, 1, block.things);
     for (let thing = 0; thing < block.things; thing += 1) {
-      draft.put(row, 1 + thing, line.role ?? "calculated", line.content, {
-        format: line.format,
-        self: { table: block.name, index: thing, across: true },
-      });
+      draft.put(
+        row,
+        1 + thing,
+        line.role ?? "calculated",
+        line.contents?.[thing] ?? line.content,
+        {
+          format: line.format,
+          self: { table: block.name, index: thing, across: true },
+        },
+      );
     }
     if (line.unit) draft.put(row, 1 + block.things, "unit", line.unit);
   });

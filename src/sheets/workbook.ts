@@ -42,6 +42,10 @@ export interface Cell {
   readonly formula?: string;
   readonly style?: CellStyle;
   readonly note?: string;
+  /** How many cells the answer of this cell's formula fills, this cell first; none when it fills only this one. */
+  readonly spills?: Pick<Area, "rows" | "columns">;
+  /** The value is part of the answer of a formula that spills into this cell; nothing is typed here. */
+  readonly spilled?: true;
 }
 
 /** A rectangle; `rows` and `columns` are counts. */
@@ -81,6 +85,41 @@ export interface Validation {
   readonly message?: string;
 }
 
+/** A drawn picture of some cells; references name their sheet: `'Cost P250'!$B$4:$B$9`. */
+export interface Chart {
+  readonly kind: "bars" | "stacked bars" | "columns" | "lines";
+  readonly title: string;
+  /** What it shows, in a sentence, for whoever does not see it. */
+  readonly says: string;
+  readonly categories: string;
+  readonly series: readonly ChartSeries[];
+  /** What the value axis counts. */
+  readonly unit?: string;
+  /** Number format of the value axis. */
+  readonly format?: string;
+  /** The cells it lies over. */
+  readonly area: Area;
+}
+
+export interface ChartSeries {
+  readonly name: string;
+  readonly values: string;
+  /** `#rrggbb` */
+  readonly color: string;
+}
+
+/** How a sheet comes out of a printer; the foot of every page carries its number. */
+export interface PrintSetup {
+  readonly paper: "letter" | "a4";
+  readonly landscape: boolean;
+  /** Everything on one page, or one page wide and as long as it needs. */
+  readonly fit: "one page" | "one page wide";
+  /** Rows repeated at the head of every page. */
+  readonly headings?: { readonly first: number; readonly rows: number };
+  /** Text at the left of the foot. */
+  readonly foot?: string;
+}
+
 export interface Sheet {
   readonly name: string;
   readonly cells: readonly Cell[];
@@ -94,6 +133,8 @@ export interface Sheet {
   readonly frozen: { readonly rows: number; readonly columns: number };
   readonly hidden?: boolean;
   readonly tabColor?: string;
+  readonly charts?: readonly Chart[];
+  readonly print?: PrintSetup;
 }
 
 /** A defined name for a reference or formula, written without "=". */

@@ -74,7 +74,8 @@ export const sources = {
   },
   steamPressure: {
     title: "Vapour pressure of water",
-    detail: "Wagner & Pruss form (IAPWS), coefficients from memory.",
+    detail:
+      "Wagner & Pruss form (IAPWS), coefficients from memory; water boils within 0.0002 °C of the IAPWS industrial formulation of 1997 as a library of steam properties gives it, 20-32 inHg.",
     kind: "memory",
   },
   gradeColors: {
@@ -100,6 +101,89 @@ export const sources = {
     detail:
       "Propane 91,500 BTU/gal, natural gas 100,000 BTU/therm, fuel oil 138,500 BTU/gal, electricity 3,412.14 BTU/kWh: common practice, no source.",
     kind: "common practice",
+  },
+  hb133Rules: {
+    title: "NIST Handbook 133: average and individual test",
+    detail:
+      "2026 edition, section 2.3.7, read: a minus average passes when it is smaller than the sample error limit, the spread times the sample factor; the lot fails when more packages than allowed are short by more than the maximum allowable variation (MAV).",
+    kind: "published",
+  },
+  hb133Plan: {
+    title: "NIST Handbook 133, Table 2-1, Category A",
+    detail:
+      "Lots, sample sizes, sample factors and packages allowed, from memory; the factors agree with Student's t at 97.5 % over the root of n, but for 48 (0.291 against 0.290), and the last digit at 2, 5 and 6 is the computed one.",
+    kind: "memory",
+  },
+  euPrepackages: {
+    title: "Directive 76/211/EEC on prepackages",
+    detail:
+      "Annex I: scope 5 mL to 10 L, three rules, tolerable negative error to 1,000 mL; Annex II: double plan and check of the mean (factors 0.640, 0.503, 0.379), as read in the directive and in UK SI 2006/659.",
+    kind: "published",
+  },
+  euLargerPacks: {
+    title: "Directive 76/211/EEC above 1,000 mL, and rounding up",
+    detail:
+      "1.5 % above 1,000 mL, and percentages rounded up to the next 0.1 mL: from memory; the 1.5 % equals the Canadian row that was read.",
+    kind: "memory",
+  },
+  ukSmallLots: {
+    title: "Lots below 100 under UK SI 2006/659",
+    detail:
+      "Schedule 2: every package is checked, at most 5 % may be short, and the mean must reach the declared volume with no allowance.",
+    kind: "published",
+  },
+  oimlR87: {
+    title: "OIML R 87, quantity of product in prepackages",
+    detail:
+      "Tolerable deficiency to 50 L, rounding, and the plans of 50, 80 and 125, from memory; the factors agree with Student's t at 99.5 % over the root of n. The plans for lots below 100 were not recalled.",
+    kind: "memory",
+  },
+  canadaShortfall: {
+    title: "Canadian limits of error by volume",
+    detail:
+      "Weights and Measures Regulations, C.R.C., c. 1605, Schedule II Part III, read; it is headed individually measured commodities, and the schedule for prepackaged food was not read.",
+    kind: "published",
+  },
+  largerDeclaration: {
+    title: "Two declarations on one label",
+    detail:
+      "The larger of the metric and the customary declaration is the one tested: Handbook 133 as quoted in a letter of a metrology mailing list.",
+    kind: "published",
+  },
+  typeHeight: {
+    title: "Type height of the net contents, small panels",
+    detail:
+      "1/16 inch to 5 square inches and 1/8 inch to 25, as read in 21 CFR 102.28 and 16 CFR 500.21, which run parallel to 21 CFR 101.7.",
+    kind: "published",
+  },
+  typeHeightAbove: {
+    title: "Type height of the net contents, larger panels",
+    detail: "21 CFR 101.7(i): the steps above 25 square inches, from memory.",
+    kind: "memory",
+  },
+  chance: {
+    title: "Normal and Student's t distribution",
+    detail:
+      "Worked out from their mathematical definitions; no fitted coefficients.",
+    kind: "definition",
+  },
+  gs1CheckDigit: {
+    title: "GS1 check digit, weights 3 and 1, modulo 10",
+    detail:
+      "Rule and printed examples of the GS1 pages of Hong Kong, India and Sweden, as read; the same rule for every length.",
+    kind: "published",
+  },
+  gs1Keys: {
+    title: "Make-up of GS1 case and pallet numbers",
+    detail:
+      "18 digits of a pallet: extension, company prefix, serial, check digit, read in a secondary page. Indicators 1 to 8 and 9 for variable measure, a prefix of 4 to 12 digits, and zeros before shorter numbers: from memory.",
+    kind: "memory",
+  },
+  absorbancesAdd: {
+    title: "Colour of a blend",
+    detail:
+      "Absorbances add in proportion to what is mixed (Beer-Lambert law, from memory of general physics), here by weight; scattering and the small differences in density are left out. Not checked on maple syrup.",
+    kind: "memory",
   },
   commonPractice: {
     title: "Common practice in packing",

@@ -1,4 +1,5 @@
 import type { HotLitres } from "../measures/quantity";
+import { runPlanSettingTerms } from "./book-run-plan";
 import {
   choice,
   date,
@@ -102,6 +103,37 @@ export const settingTerms = {
     example: "first in first out",
     french: "Méthode de stock",
   }),
+  "Barrel fills": number({
+    label: "Barrel fills",
+    about: "fills an oak barrel serves in all",
+    unit: "fills",
+    above: 0,
+    example: "2",
+    french: "Remplissages du fût",
+  }),
+  "Barrel storage": money({
+    label: "Barrel storage",
+    about: "storage of an oak barrel",
+    unit: "a month",
+    min: 0,
+    example: "6",
+    french: "Entreposage du fût",
+  }),
+  "Barrel resale": money({
+    label: "Barrel resale",
+    about: "what an emptied oak barrel is sold for",
+    unit: "each",
+    min: 0,
+    example: "40",
+    french: "Revente du fût",
+  }),
+  "Cost of money": share({
+    label: "Cost of money",
+    about: "interest on money tied up in syrup, a year",
+    example: "9 %",
+    french: "Coût de l'argent",
+  }),
+  ...runPlanSettingTerms,
   "Count date": date({
     label: "Count date",
     about: "day of the last stock count, and of the prices in the book",

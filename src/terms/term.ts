@@ -68,6 +68,7 @@ export interface DateTerm extends Said {
 
 export interface TextTerm extends Said {
   readonly kind: "text";
+  readonly keepsZeros?: true; // a number has lost its zeros and is refused
 }
 
 export interface ChoiceTerm<C extends string> extends Said {

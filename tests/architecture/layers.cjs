@@ -9,7 +9,10 @@ const layers = {
 
   "trade/syrup": { may: ["measures", "standards"], npm: [] },
   "trade/filling": { may: ["measures", "standards", "trade/syrup"], npm: [] },
-  "trade/blending": { may: ["measures", "standards", "trade/syrup"], npm: [] },
+  "trade/blending": {
+    may: ["measures", "standards", "trade/syrup"],
+    npm: ["yalps"],
+  },
   "trade/lines": { may: ["measures", "standards"], npm: [] },
   "trade/totes": { may: ["measures", "standards", "trade/syrup"], npm: [] },
   "trade/contents": { may: ["measures", "standards", "trade/syrup"], npm: [] },
@@ -75,7 +78,7 @@ const layers = {
   },
   "apps/cli": {
     may: [...everyLayerBelowApps(), "apps", "apps/cli/bench"],
-    npm: ["webpack", "office-addin-manifest"],
+    npm: ["webpack", "office-addin-manifest", "typescript"],
     node: true,
   },
   // The writing library stands here only as the yardstick of our own writer.

@@ -4,9 +4,12 @@ import { callFigures, same } from "../../src/apps/cli/bench/calls";
 import { compared, median } from "../../src/apps/cli/bench/clock";
 import { editFigures } from "../../src/apps/cli/bench/edits";
 import type { Figure } from "../../src/apps/cli/bench/figure";
+import { generalFigures } from "../../src/apps/cli/bench/general-library";
+import { longTableFigures } from "../../src/apps/cli/bench/long-tables";
 import { lotFigures } from "../../src/apps/cli/bench/lots";
 import { benchmarksPage } from "../../src/apps/cli/bench/page";
 import { readFolder } from "../../src/apps/cli/read-book-files";
+import { functions } from "../../src/functions";
 import { root } from "../architecture/project-files";
 
 // Nothing here says how fast anything is: that is the bench's to say. These tests say that it measures what it claims.
@@ -40,13 +43,27 @@ test("a call is compared only with arithmetic that gives its own answer", async 
     "DENSITY gives 1.3281, its yardstick 1.3282",
   );
   const figures = await callFigures(1);
+  const families = new Set(functions.map(({ family }) => family));
+  expect(
+    new Set(figures.map(({ work }) => work.slice(0, work.indexOf(":")))),
+  ).toEqual(families);
+});
+
+test("a general library is timed only at work it does with our answer", async () => {
+  // Each pair is compared before it is timed; one that differs throws.
+  const figures = await generalFigures(root, 1);
+  expect(figures.map(({ work }) => work)).toContain("`BEST_BY` against EDATE");
+});
+
+test("long tables are timed at growing lengths, each against a tenth of it", async () => {
+  const figures = await longTableFigures(1, [100, 1_000]);
   expect(figures.map(({ work }) => work)).toEqual([
-    "`DENSITY`",
-    "`POUNDS_PER_GALLON`",
-    "`HOT_VOLUME`",
-    "`SYRUP_PER_BOTTLE`",
-    "`LINE_RATE`",
-    "`PRICE_FOR_MARGIN`",
+    "`LOT_COST`, 100 lots",
+    "`LOT_COST`, 1,000 lots",
+    "`TRACE`, 100 movements, one lot in half of them",
+    "`TRACE`, 1,000 movements, one lot in half of them",
+    "`ALLOCATE`, 100 drivers",
+    "`ALLOCATE`, 1,000 drivers",
   ]);
 });
 

@@ -45,8 +45,8 @@ const cases: readonly (readonly [
     ],
   ],
   [
-    "a bulk price that holds only later",
-    [typing("BulkPrices", "Valid from", 3, serialOf(2026, 12, 1))],
+    "a kind of syrup without a bulk price",
+    [withoutRows("BulkPrices", (cells) => cells[0] === "Dark")],
     [
       expect.stringContaining(
         "no bulk price for Dark on the book's day",

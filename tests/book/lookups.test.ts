@@ -1,10 +1,6 @@
-import {
-  bookDay,
-  bookSeason,
-  newestDay,
-  overheadsOf,
-} from "../../src/book/book-days";
+import { bookSeason, overheadsOf } from "../../src/book/book-days";
 import { bulkPrice } from "../../src/book/bulk-price";
+import { newestDay } from "../../src/book/newest-day";
 import { readBook } from "../../src/book/read";
 import { energyFigure, setting } from "../../src/book/setting";
 import { drawnFor, drawnFrom } from "../../src/book/stock";
@@ -52,12 +48,10 @@ test("a setting that is blank or not there is undefined, never zero", () => {
   expect(setting(blank, "Stock method")).toBeUndefined();
 });
 
-test("the book's day is the count date, or else the last day anything happened", () => {
-  expect(bookDay(book)).toBe(serialOf(2026, 11, 20));
+test("the book's season is the year of its newest day", () => {
+  expect(newestDay(book)).toBe(serialOf(2026, 11, 20));
   expect(bookSeason(book)).toBe(2026);
-  // lot_use.csv and tote_shipments.csv end on 2026-11-19; contracts and due dates reach into 2027.
-  expect(newestDay(book)).toBe(serialOf(2026, 11, 19));
-  expect(newestDay(readBook([]).book)).toBeUndefined();
+  expect(bookSeason(readBook([]).book)).toBeUndefined();
 });
 
 // yearly_overheads.csv: the ten bills of 2026 come to 76,100.

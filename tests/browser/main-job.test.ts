@@ -200,8 +200,13 @@ test("a total with a missing part is withheld, and the part is named", async () 
   await page.getByRole("combobox", { name: "Product" }).click();
   await page.getByRole("option", { name: /B250-OAK/ }).click();
   await page.getByRole("button", { name: "Build costing sheet" }).click();
+  await expectText("a bottle at today's price");
+  // "Prices as of" a day before the first bulk price.
+  await goToCell("B9");
+  await page.keyboard.type("2026-11-01");
+  await page.keyboard.press("Enter");
   await expectText("The total is withheld");
-  await expectText("The book needs a bulk price for Oak");
+  await expectText("The book needs a bulk price for Dark.");
   await expectText("Shares are drawn once nothing is missing");
   expect(await page.locator("#pane").innerText()).not.toContain(
     "a bottle at today's price",

@@ -6,7 +6,7 @@ import { CannotAnswer } from "../../src/measures/cannot-answer";
 import { anyArguments } from "../support/any-argument";
 
 /** Argument lists nobody would type on purpose, the same ones in every run. */
-const LISTS = 20_000;
+const LISTS = 100_000;
 const SEED = 20_261_125;
 const SLOW_MS = 50;
 

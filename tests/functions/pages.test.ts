@@ -15,6 +15,7 @@ test("there is a page for every function, an index and a page of sources", () =>
   expect([...pages.keys()].sort()).toEqual(
     [
       "functions/README.md",
+      "functions/by-job.md",
       "sources.md",
       ...functions.map((f) => `functions/${f.name}.md`),
     ].sort(),
@@ -107,4 +108,16 @@ describe("calls that a page shows as refused", () => {
     expect(() => answer(definition, args)).toThrow(CannotAnswer);
     expect(pageOf(name)).toContain(`| ${when}`);
   });
+});
+
+test("a page of measured figures shows its coefficients, their range and how sure they are", () => {
+  const density = pageOf("DENSITY");
+  expect(density).toContain(
+    "S1 = − 46.272 w − 7.172 w² + 1.1597 w³ + 5.1126 w⁴ + 17.5254 w⁵.",
+  );
+  expect(density).toContain("0-85 °Bx, 0-100 °C");
+  expect(pageOf("HOT_VOLUME")).toMatch(
+    /## How sure it is\n\n±0\.1 % of the volume[\s\S]*## The figures in it/,
+  );
+  expect(pageOf("MARGIN")).not.toContain("## The figures in it");
 });

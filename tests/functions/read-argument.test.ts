@@ -1,3 +1,5 @@
+import fc from "fast-check";
+import { functions } from "../../src/functions";
 import { CannotAnswer } from "../../src/measures/cannot-answer";
 import { readArgument } from "../../src/functions/read-argument";
 import {
@@ -16,6 +18,7 @@ import {
   yesNo,
   choice,
 } from "../../src/terms/term";
+import { anyArguments } from "../support/any-argument";
 
 const said = { label: "Label", about: "what it is", example: "1" };
 const tare = mass({ ...said, unit: "lb", min: 0 });
@@ -238,5 +241,32 @@ describe("ranges", () => {
         "prices",
       ),
     ).toThrow(/prices, row 2, from: "03\/04\/2026" could be/);
+  });
+});
+
+describe("a plain number is read like the same number with its unit", () => {
+  const quantities = functions.flatMap(({ name, args }) =>
+    Object.entries(args).flatMap(([argument, term]) =>
+      term.kind === "quantity" && term.unit !== ""
+        ? [{ name, argument, term }]
+        : [],
+    ),
+  );
+
+  test.each(quantities)("$name, $argument", ({ argument, term }) => {
+    const figures = fc.sample(anyArguments({ [argument]: term }), {
+      seed: 3,
+      numRuns: 50,
+    });
+    for (const [figure] of figures) {
+      if (figure === null) continue;
+      const plain = Number(readArgument(term, figure, argument));
+      const said = Number(
+        readArgument(term, `${String(figure)} ${term.unit}`, argument),
+      );
+      expect(Math.abs(plain - said)).toBeLessThanOrEqual(
+        1e-12 * Math.max(1, Math.abs(said)),
+      );
+    }
   });
 });

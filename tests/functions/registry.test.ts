@@ -139,7 +139,33 @@ describe("arguments", () => {
   });
 });
 
+/** Sources of measured figures: what stands on them is never exact. */
+const MEASURED = [
+  "icumsaDensity",
+  "bettinSpieweck",
+  "refractionFit",
+  "refractometerTable",
+  "genotelle",
+  "starzakPeacock",
+  "heatCapacityForm",
+  "hydrometerGlass",
+];
+
 describe("sources", () => {
+  test("whatever stands on measured figures says how sure it is", () => {
+    const unsaid = functions.filter(
+      ({ basis, uncertainty }) =>
+        basis.some((id) => MEASURED.includes(id)) && !uncertainty,
+    );
+    expect(unsaid.map(({ name }) => name)).toEqual([]);
+  });
+
+  test("whatever stands on the heat of syrup at filling says ±0.1 %, or what follows from it", () => {
+    for (const { args, uncertainty, basis } of functions)
+      if ("fill_temperature" in args && basis.includes("vermontChart"))
+        expect(uncertainty).toMatch(/±/);
+  });
+
   test.each(each)("%s rests on sources that are listed", (_, definition) => {
     expect(definition.basis.length).toBeGreaterThan(0);
     for (const id of definition.basis)
@@ -163,12 +189,31 @@ describe("sources", () => {
 
 /** Worksheet functions that every spreadsheet has had since before 2010, none of them volatile. */
 const PLAIN = new Set(
-  "ABS AND CEILING COUNT COUNTA COUNTIF DATE DAY EDATE EXP FLOOR IF IFERROR INDEX INT ISBLANK ISERROR ISNA ISNUMBER ISTEXT LARGE LEFT LEN LN LOG10 LOOKUP LOWER MATCH MAX MID MIN MOD MONTH N NA NOT OR PI POWER PRODUCT RANK RIGHT ROUND ROUNDDOWN ROUNDUP ROW ROWS SIGN SMALL SQRT STDEV SUBSTITUTE SUM SUMIF SUMPRODUCT SUMSQ T TEXT TRIM UPPER VALUE YEAR".split(
+  "ABS AND CEILING COUNT COUNTA COUNTIF DATE DAY EDATE EXP FLOOR IF IFERROR INDEX INT ISBLANK ISERROR ISNA ISNUMBER ISTEXT LARGE LEFT LEN LN LOG10 LOOKUP LOWER MATCH MAX MID MIN MOD MONTH N NA NORMSINV NOT OR PI POWER PRODUCT RANK RIGHT ROUND ROUNDDOWN ROUNDUP ROW ROWS SIGN SMALL SQRT STDEV SUBSTITUTE SUM SUMIF SUMPRODUCT SUMSQ T TEXT TINV TRIM UPPER VALUE YEAR".split(
     " ",
   ),
 );
 
 describe("native forms", () => {
+  test("every function has one, or its reason for having none", () => {
+    const unexplained = functions.filter(
+      ({ native, noNative }) => !native && !noNative,
+    );
+    expect(unexplained.map(({ name }) => name)).toEqual([]);
+    const both = functions.filter(({ native, noNative }) => native && noNative);
+    expect(both.map(({ name }) => name)).toEqual([]);
+  });
+
+  test("a native form is one formula in one cell, so what fills several has none", () => {
+    const spilling = functions.filter((f) => f.native && f.gives.spills);
+    expect(spilling.map(({ name }) => name)).toEqual([]);
+  });
+
+  test("a reason reads on after a colon", () => {
+    for (const { noNative } of functions)
+      if (noNative !== undefined) expect(noNative).toMatch(/^[a-z].{20,}[^.]$/);
+  });
+
   const withNative = each.filter(([, f]) => f.native);
 
   test.each(withNative)(

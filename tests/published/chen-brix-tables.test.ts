@@ -3,7 +3,11 @@ import { poundsPerGallon as ourPounds } from "../../src/trade/syrup/density";
 import { agreesWithPrinted } from "../support/published";
 import { poundsPerGallon } from "./chen-brix-tables";
 
-agreesWithPrinted(poundsPerGallon, (brix) => ourPounds(as(brix)), {
-  within: 0.00085,
-  because: "older densities of NBS Circular C440",
-});
+agreesWithPrinted(poundsPerGallon, (brix) => ourPounds(as(brix)), undefined, [
+  {
+    at: [5],
+    within: 0.00081,
+    because:
+      "ours is 8.4852; the densities of NBS Circular C440 lie a trace higher and round up",
+  },
+]);

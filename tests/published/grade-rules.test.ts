@@ -1,12 +1,19 @@
 import { solidsLimits } from "../../src/standards/grades";
 import { colorClass } from "../../src/trade/syrup/color";
-import { colorLimits, solids } from "./grade-rules";
+import { betweenClasses, colorLimits, solids } from "./grade-rules";
 
 test.each(colorLimits)(
   "syrup of exactly $atLeast % is still $name, a hair less is darker",
   ({ name, atLeast }) => {
     expect(colorClass(atLeast)).toBe(name);
     expect(colorClass(atLeast - 0.01)).not.toBe(name);
+  },
+);
+
+test.each(betweenClasses)(
+  "a transmission of $percent % is $name: the classes are half open",
+  ({ percent, name }) => {
+    expect(colorClass(percent)).toBe(name);
   },
 );
 

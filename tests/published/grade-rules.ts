@@ -7,3 +7,11 @@ export const colorLimits = [
 
 /** Canadian Grade Compendium vol. 7 section 3 and US standards 52.5961-52.5962: % soluble solids at 20 °C. */
 export const solids = { least: 66, most: 68.9 } as const;
+
+/** Readings on both sides of the limits, by the half-open classes of Schedule III. */
+export const betweenClasses = [
+  { percent: 50, name: "Amber" },
+  { percent: 49.95, name: "Dark" },
+  { percent: 25, name: "Dark" },
+  { percent: 24.9, name: "Very Dark" },
+] as const;

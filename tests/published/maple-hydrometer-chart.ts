@@ -61,3 +61,21 @@ export const brix: Printed = {
     [50, 67.4],
   ],
 };
+
+/** The mark for the hot test on the float itself. It reads more at 211 °F than the chart does at 209 °F. */
+export const hotMark: Printed = {
+  source: "hot-test line of a Vermont-calibrated maple hydrometer (60 °F)",
+  readAt: "a trade copy of the chart",
+  quantity: "hydrometer reading",
+  unit: "°Bé",
+  columns: ["°F"],
+  decimals: 1,
+  rows: [[211, 32.1]],
+};
+
+/** The same mark on the Brix scale. */
+export const hotMarkBrix: Printed = {
+  ...hotMark,
+  unit: "°Bx",
+  rows: [[211, 59.1]],
+};

@@ -6,8 +6,12 @@ import { corrections } from "./oiv-wine-and-must";
 agreesWithPrinted(
   corrections,
   (brix, celsius) => refractometerBrix(as(brix), as<Celsius>(celsius)) - brix,
-  {
-    within: 0.006,
-    because: "our fit leaves 0.006 at most over the printed cells",
-  },
+  undefined,
+  [
+    {
+      at: [20, 14],
+      within: 0.0058,
+      because: "our fit gives −0.406, just beyond the printed digit",
+    },
+  ],
 );

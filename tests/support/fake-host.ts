@@ -7,8 +7,8 @@ import type {
 } from "../../src/hosts/host";
 import { unusable } from "../../src/measures/cannot-answer";
 import type {
+  Area,
   Cell,
-  CellValue,
   DefinedName,
   Sheet,
   Stored,
@@ -22,6 +22,8 @@ import type {
 export interface FakeHost extends Host {
   readonly workbook: () => Workbook;
   readonly onEdit: (listener: () => void) => () => void;
+  /** As a person drags over cells. */
+  readonly selectArea: (sheet: string, area: Area) => void;
 }
 
 interface Held {
@@ -37,11 +39,16 @@ export function fakeHost(start: Workbook): FakeHost {
     row: 0,
     column: 0,
   };
+  let area: Area = { row: 0, column: 0, rows: 1, columns: 1 };
   const editListeners = new Set<() => void>();
-  const selectionListeners = new Set<(facts: CellFacts) => void>();
+  type Told = Parameters<Host["watchSelection"]>[0];
+  const selectionListeners = new Set<Told>();
+  const tellSelection = (): void => {
+    for (const tell of selectionListeners) tell(factsOf(book, selected), area);
+  };
   const edited = (): void => {
     for (const tell of editListeners) tell();
-    for (const tell of selectionListeners) tell(factsOf(book, selected));
+    tellSelection();
   };
   return {
     place: "a workbook in memory",
@@ -63,8 +70,22 @@ export function fakeHost(start: Workbook): FakeHost {
         ),
       ),
     setCell: async (at, value) => {
-      book = withCell(book, at, value);
+      book = withCell(book, at, { value });
       edited();
+    },
+    putFormula: async (at, { formula }) => {
+      const { value, formula: before } = factsOf(book, at);
+      book = withCell(book, at, { value: null, formula });
+      edited();
+      return async () => {
+        if (factsOf(book, at).formula !== formula)
+          throw unusable(`${at.sheet} has been changed since, so it stays`);
+        book = withCell(book, at, {
+          value,
+          ...(before === undefined ? {} : { formula: before }),
+        });
+        edited();
+      };
     },
     apply: async (change) => {
       const before = book;
@@ -82,11 +103,17 @@ export function fakeHost(start: Workbook): FakeHost {
     },
     select: async (at) => {
       selected = at;
-      for (const tell of selectionListeners) tell(factsOf(book, at));
+      area = { row: at.row, column: at.column, rows: 1, columns: 1 };
+      tellSelection();
+    },
+    selectArea: (sheet, chosen) => {
+      selected = { sheet, row: chosen.row, column: chosen.column };
+      area = chosen;
+      tellSelection();
     },
     watchSelection: (listener) => {
       selectionListeners.add(listener);
-      listener(factsOf(book, selected));
+      listener(factsOf(book, selected), area);
       return () => selectionListeners.delete(listener);
     },
   };
@@ -141,12 +168,16 @@ const tablesOf = (book: Workbook): readonly TableContents[] =>
     })),
   );
 
-const withCell = (book: Workbook, at: CellPlace, value: CellValue): Workbook =>
+const withCell = (
+  book: Workbook,
+  at: CellPlace,
+  holds: Pick<Cell, "value" | "formula">,
+): Workbook =>
   withSheet(book, at.sheet, (sheet) => ({
     ...sheet,
     cells: [
       ...sheet.cells.filter((c) => c.row !== at.row || c.column !== at.column),
-      { row: at.row, column: at.column, value },
+      { row: at.row, column: at.column, ...holds },
     ],
   }));
 

@@ -9,6 +9,10 @@ const BUILDS = {
     folder: "addin",
     without: ["src/apps/pane", "src/apps/workbench", "src/apps/taskpane"],
   },
+  taskpane: {
+    folder: "taskpane",
+    without: ["src/apps/cli", "src/apps/workbench"],
+  },
   workbench: {
     folder: "workbench",
     without: ["src/apps/cli"],
@@ -99,12 +103,14 @@ async function takeLock(lock) {
   }
 }
 
-/** Quiet: what webpack says is shown only when it fails. */
-async function build(root, name) {
+/** Quiet: what webpack says is shown only when it fails. Settings are those of `--env`; a folder is used in place of dist's. */
+async function build(root, name, settings = {}, folder = undefined) {
   const webpack = require("webpack");
-  const configuration = require(path.join(root, "webpack.config.js")).find(
+  const configurations = require(path.join(root, "webpack.config.js"));
+  const configuration = configurations(settings).find(
     (each) => each.name === name,
   );
+  if (folder !== undefined) configuration.output.path = folder;
   const compiler = webpack(configuration);
   const stats = await new Promise((resolve, reject) =>
     compiler.run((problem, result) =>
@@ -119,4 +125,4 @@ async function build(root, name) {
     );
 }
 
-module.exports = { buildWhenStale };
+module.exports = { build, buildWhenStale };

@@ -142,7 +142,9 @@ function costFindings(
     todo: "enter it in the book and cost the product again",
   }));
   const short =
-    cost.full.replacement !== undefined && cost.full.oldestFirst === undefined;
+    missing.length === 0 &&
+    cost.full.replacement !== undefined &&
+    cost.full.oldestFirst === undefined;
   const left = lots.reduce((sum, lot) => sum + lot.left, 0) / KG_PER_LB;
   const under = prices
     .filter((p) => p.underGoal)

@@ -5,11 +5,12 @@ const NAME = "GeneratedFiles";
 
 /**
  * Bundles a module of ours while webpack builds, runs it, and emits the files it gives: its export `files` is a
- * function from nothing to a record of file name and text.
+ * function from the settings given to a record of file name and text.
  */
 class GeneratedFiles {
-  constructor(entry) {
+  constructor(entry, settings = {}) {
     this.entry = entry;
+    this.settings = settings;
   }
 
   apply(compiler) {
@@ -45,7 +46,7 @@ class GeneratedFiles {
     });
     const generated = new Module(this.entry);
     generated._compile(text, this.entry);
-    return generated.exports.files();
+    return generated.exports.files(this.settings);
   }
 }
 

@@ -6,9 +6,12 @@ const commands: Readonly<Record<string, () => Promise<Command>>> = {
   call: async () => (await import("./call")).call,
   cost: async () => (await import("./cost")).cost,
   book: async () => (await import("./book")).book,
+  compare: async () => (await import("./compare")).compare,
   samples: async () => (await import("./samples")).samples,
   docs: async () => (await import("./docs")).docs,
   bench: async () => (await import("./bench/bench")).bench,
+  package: async () => (await import("./package")).packageAddIn,
+  excel: async () => (await import("./excel")).excel,
 };
 
 /** Runs one command; gives 0, 2 for input that cannot be used, or 1 for a fault of our own. */

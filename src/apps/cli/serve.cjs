@@ -11,6 +11,8 @@ const TYPES = {
   ".json": "application/json; charset=utf-8",
   ".csv": "text/csv; charset=utf-8",
   ".txt": "text/plain; charset=utf-8",
+  ".xml": "application/xml",
+  ".zip": "application/zip",
   ".svg": "image/svg+xml",
   ".png": "image/png",
   ".woff": "font/woff",
@@ -63,20 +65,21 @@ function checkedPort(given) {
   return port;
 }
 
-function respond(folder, request, response) {
+/** Answers a request from the folder; `headers` go with every answer. */
+function respond(folder, request, response, headers = HEADERS) {
   if (request.method !== "GET" && request.method !== "HEAD") {
-    response.writeHead(405, { ...HEADERS, Allow: "GET, HEAD" }).end();
+    response.writeHead(405, { ...headers, Allow: "GET, HEAD" }).end();
     return;
   }
   const file = fileFor(folder, request.url);
   if (file === undefined) {
     response
-      .writeHead(404, { ...HEADERS, "Content-Type": TYPES[".txt"] })
+      .writeHead(404, { ...headers, "Content-Type": TYPES[".txt"] })
       .end("There is nothing at this address.\n");
     return;
   }
   response.writeHead(200, {
-    ...HEADERS,
+    ...headers,
     "Content-Type": TYPES[path.extname(file)] ?? "application/octet-stream",
     "Content-Length": fs.statSync(file).size,
   });
@@ -103,4 +106,4 @@ function fileFor(folder, url) {
   return inside && fs.statSync(real).isFile() ? real : undefined;
 }
 
-module.exports = { serve, checkedPort };
+module.exports = { serve, respond, checkedPort };

@@ -25,15 +25,19 @@ export function writeWhole(file: string, content: string | Uint8Array): void {
 }
 
 /** Refuses, before any work is done, an output that is no .xlsx name, has no folder, or would replace a file unasked. */
-export function checkedOutput(file: string, force: boolean): string {
+export function checkedOutput(
+  file: string,
+  force: boolean,
+  option = "--out",
+): string {
   const full = path.resolve(file);
   if (path.extname(file).toLowerCase() !== ".xlsx")
-    throw unusable(`--out ${file}: the name must end with .xlsx.`);
+    throw unusable(`${option} ${file}: the name must end with .xlsx.`);
   if (!existsSync(path.dirname(full)))
-    throw unusable(`--out ${file}: the folder does not exist.`);
+    throw unusable(`${option} ${file}: the folder does not exist.`);
   if (existsSync(full) && !force)
     throw unusable(
-      `--out ${file}: the file exists already and was left as it is; add --force to replace it.`,
+      `${option} ${file}: the file exists already and was left as it is; add --force to replace it.`,
     );
   return full;
 }

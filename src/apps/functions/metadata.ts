@@ -15,18 +15,21 @@ export interface FunctionMetadata {
   readonly id: string;
   readonly name: string;
   readonly description: string;
+  readonly helpUrl?: string;
   readonly parameters: readonly ParameterMetadata[];
   readonly result: { readonly dimensionality?: "matrix" };
 }
 
-/** The custom-functions metadata Excel reads (functions.json), derived from the definitions. */
+/** The custom-functions metadata Excel reads (functions.json), derived from the definitions; `help` is the page that lists them. */
 export const metadata = (
   definitions: readonly Definition[],
+  help?: string,
 ): { readonly functions: readonly FunctionMetadata[] } => ({
   functions: definitions.map((definition) => ({
     id: definition.name,
     name: definition.name,
     description: definition.summary,
+    ...(help === undefined ? {} : { helpUrl: `${help}#${definition.name}` }),
     parameters: Object.entries(definition.args).map(([name, term]) =>
       parameter(name, term),
     ),
@@ -46,10 +49,12 @@ function parameter(name: string, term: Given): ParameterMetadata {
   };
 }
 
-// A quantity may be typed as text with its unit, and Excel would turn a blank given to a "number" into 0: "any" keeps
-// both as they are.
+// A quantity may be typed as text with its unit, and Excel would turn a blank given to a "number" into 0 and a number given
+// to a "string" into text: "any" keeps them as they are.
 const type = (term: Given): ParameterMetadata["type"] =>
-  term.kind === "text" || term.kind === "choice" ? "string" : "any";
+  (term.kind === "text" && !term.keepsZeros) || term.kind === "choice"
+    ? "string"
+    : "any";
 
 /** The longest text Excel's own schema allows to explain a parameter. */
 const LONGEST = 128;

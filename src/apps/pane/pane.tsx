@@ -1,4 +1,10 @@
-import { useDeferredValue, useMemo, useState, type ReactNode } from "react";
+import {
+  Suspense,
+  useDeferredValue,
+  useMemo,
+  useState,
+  type ReactNode,
+} from "react";
 import {
   FluentProvider,
   Spinner,
@@ -9,18 +15,17 @@ import { readBook } from "../../book/read";
 import type { Finding } from "../../book/finding";
 import type { Host } from "../../hosts/host";
 import { VIEW_ID } from "./focus-view";
-import { FindingsView } from "./findings/findings-view";
 import { GoToProvider } from "./go-to";
+import { startOfGuide } from "./guide/guide-state";
 import { LastWriteBar, LastWriteProvider } from "./last-write";
+import { FindingsView, GuideView, NewProductView, WhyView } from "./lazy-views";
 import { newestDay } from "./new-product/choices";
 import { emptyDraft, type Draft } from "./new-product/draft";
-import { NewProductView } from "./new-product/new-product-view";
 import { useOpenBook, type OpenBook } from "./open-book";
 import { PriceView } from "./price/price-view";
 import { usePaneStyles } from "./styles";
 import { Tabs } from "./tabs";
 import { darkTheme, lightTheme } from "./theme";
-import { WhyView } from "./why/why-view";
 
 export interface PaneProps {
   readonly host: Host;
@@ -31,7 +36,7 @@ export interface PaneProps {
   readonly showSheet?: () => void;
 }
 
-type View = "price" | "why" | "findings";
+type View = "price" | "why" | "findings" | "guide";
 
 /** The pane beside a workbook. It knows only the port, so it is the same in the workbench and in Excel. */
 export function Pane(props: PaneProps): ReactNode {
@@ -60,6 +65,7 @@ function Views({ host, dark, watchEdits }: PaneProps): ReactNode {
   const [product, setProduct] = useState<string>();
   const [draft, setDraft] = useState<Draft>();
   const [isNew, setIsNew] = useState(false);
+  const [guide, setGuide] = useState(startOfGuide);
   const { book, trouble } = useOpenBook(host, watchEdits);
   const findings = useFindings(book);
   return (
@@ -70,6 +76,7 @@ function Views({ host, dark, watchEdits }: PaneProps): ReactNode {
           { value: "price", text: "Price a product" },
           { value: "why", text: "Why this cell" },
           { value: "findings", text: "Findings", count: findings.length },
+          { value: "guide", text: "Function guide" },
         ]}
         chosen={view}
         choose={setView}
@@ -84,38 +91,48 @@ function Views({ host, dark, watchEdits }: PaneProps): ReactNode {
         <div className={pane.view}>
           {trouble && <p role="alert">{trouble}</p>}
           {!book && !trouble && <Spinner label="Reading the workbook …" />}
-          {book && view === "price" && !(isNew && draft) && (
-            <PriceView
-              host={host}
-              book={book}
-              dark={dark}
-              chosen={product}
-              choose={setProduct}
-              startNew={() => {
-                // What was typed before going back to the prices is still there.
-                setDraft(draft ?? emptyDraft(newestDay(book.tables)));
-                setIsNew(true);
-              }}
-            />
-          )}
-          {book && view === "price" && isNew && draft && (
-            <NewProductView
-              host={host}
-              book={book}
-              draft={draft}
-              change={setDraft}
-              leave={() => setIsNew(false)}
-              done={(added) => {
-                setDraft(undefined);
-                setIsNew(false);
-                setProduct(added);
-              }}
-            />
-          )}
-          {book && view === "why" && <WhyView host={host} book={book} />}
-          {book && view === "findings" && (
-            <FindingsView book={book} findings={findings} />
-          )}
+          <Suspense fallback={<Spinner label="Opening …" />}>
+            {book && view === "price" && !(isNew && draft) && (
+              <PriceView
+                host={host}
+                book={book}
+                dark={dark}
+                chosen={product}
+                choose={setProduct}
+                startNew={() => {
+                  // What was typed before going back to the prices is still there.
+                  setDraft(draft ?? emptyDraft(newestDay(book.tables)));
+                  setIsNew(true);
+                }}
+              />
+            )}
+            {book && view === "price" && isNew && draft && (
+              <NewProductView
+                host={host}
+                book={book}
+                draft={draft}
+                change={setDraft}
+                leave={() => setIsNew(false)}
+                done={(added) => {
+                  setDraft(undefined);
+                  setIsNew(false);
+                  setProduct(added);
+                }}
+              />
+            )}
+            {book && view === "why" && <WhyView host={host} book={book} />}
+            {book && view === "findings" && (
+              <FindingsView book={book} findings={findings} />
+            )}
+            {book && view === "guide" && (
+              <GuideView
+                host={host}
+                book={book}
+                state={guide}
+                change={setGuide}
+              />
+            )}
+          </Suspense>
         </div>
       </div>
       <LastWriteBar />
@@ -135,6 +152,9 @@ const useStyles = makeStyles({
     flexDirection: "column",
     height: "100%",
     minHeight: 0,
+    // The tabs look at the pane's own width, which a bar in the workbench moves.
+    containerType: "inline-size",
+    containerName: "pane",
     backgroundColor: tokens.colorNeutralBackground1,
     color: tokens.colorNeutralForeground1,
     fontSize: tokens.fontSizeBase300,

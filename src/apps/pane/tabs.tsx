@@ -65,6 +65,8 @@ export function Tabs<V extends string>(props: {
   );
 }
 
+const NARROW = "@container pane (max-width: 460px)";
+
 const useStyles = makeStyles({
   list: {
     display: "flex",
@@ -73,7 +75,13 @@ const useStyles = makeStyles({
     padding: "6px 10px 0",
     borderBottom: `1px solid ${tokens.colorNeutralStroke2}`,
     backgroundColor: tokens.colorNeutralBackground2,
-    "@media (max-width: 340px)": { padding: "6px 4px 0", gap: 0 },
+    // Where they do not fit in one row, two even columns read better than one tab left over.
+    [NARROW]: {
+      display: "grid",
+      gridTemplateColumns: "1fr 1fr",
+      padding: "2px 10px 0",
+      gap: 0,
+    },
   },
   tab: {
     padding: "8px 7px 7px",
@@ -92,7 +100,7 @@ const useStyles = makeStyles({
       outlineOffset: "-2px",
       borderRadius: "4px",
     },
-    "@media (max-width: 340px)": { fontSize: tokens.fontSizeBase200 },
+    [NARROW]: { padding: "6px 7px 4px" },
   },
   chosen: {
     color: tokens.colorNeutralForeground1,

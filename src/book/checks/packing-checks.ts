@@ -1,6 +1,7 @@
 import { fromHouse, unitNamed } from "../../measures/units";
 import type { Book } from "../book";
-import { bookDay } from "../book-days";
+import { isAgedKind } from "../aged-syrup";
+import { newestDay } from "../newest-day";
 import { bulkPrice } from "../bulk-price";
 import { type Finding, listed } from "../finding";
 import { sameName } from "../keys";
@@ -49,11 +50,11 @@ export function packingChecks(book: Book): readonly Finding[] {
 }
 
 function unpricedKinds(book: Book): readonly Finding[] {
-  const day = bookDay(book);
+  const day = newestDay(book);
   const unpriced = book.products.filter(
     (row) =>
       bulkPrice(book, row.syrupKind, day) === undefined &&
-      !(sameName(row.syrupKind) === "oak" && book.oakBarrels.length > 0),
+      !(isAgedKind(row.syrupKind) && book.oakBarrels.length > 0),
   );
   const kinds = [...new Set(unpriced.map((row) => row.syrupKind))];
   return kinds.flatMap((kind) =>

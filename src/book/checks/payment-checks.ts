@@ -1,13 +1,13 @@
 import { isoDate } from "../../measures/read-date";
 import type { Book, BookRow } from "../book";
-import { bookDay } from "../book-days";
+import { newestDay } from "../newest-day";
 import { type Finding, listed } from "../finding";
 import { isSameName, sameName } from "../keys";
 import { gathered, moneyText } from "./gathered";
 
 /** Who still owes us, who paid too much, and payments that fit no invoice. Each money is kept apart. */
 export function paymentChecks(book: Book): readonly Finding[] {
-  const today = bookDay(book);
+  const today = newestDay(book);
   const open = book.invoices
     .map((invoice) => ({ ...invoice, balance: balanceOf(book, invoice) }))
     .filter(({ balance }) => Math.abs(balance) > 0.005);

@@ -84,9 +84,11 @@ export function nativeLotCost(call: {
   // What the older lots have not covered, no less than nothing and no more than the lot holds.
   const open = `(${weight}-SUMIF(${received},"<"&${received},${left}))`;
   const taken = `(${open}>0)*((${open}<${left})*${open}+(${open}>=${left})*${left})`;
+  // Which of two lots of one day is drawn first, their rows decide, and these formulas do not see rows: they refuse.
+  const twice = `SUMPRODUCT(${there}*(COUNTIF(${received},${received})>1))>0`;
   return (
     `IF(${method}="replacement",${weight}*${nativeReplacement(lots, asOf)},` +
     `IF(${weight}>${stock},NA(),IF(${method}="average",${weight}*${value}/${stock},` +
-    `SUMPRODUCT(${there}*${taken}*${price}))))`
+    `IF(${twice},NA(),SUMPRODUCT(${there}*${taken}*${price})))))`
   );
 }

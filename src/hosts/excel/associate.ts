@@ -26,15 +26,19 @@ function calculated(
 function worksheetError(
   definition: Definition,
   problem: unknown,
-): CustomFunctions.Error {
+): Error | CustomFunctions.Error {
+  const refused = problem instanceof CannotAnswer;
+  const says = refused
+    ? problem.message
+    : `SYRUP.${definition.name} has a fault of its own; the figures are not to blame`;
+  // An Excel with no more than CustomFunctionsRuntime 1.1 has no errors to choose from: what is thrown is #VALUE! there.
+  if (!hasErrors()) return new Error(says);
   const { invalidValue, notAvailable } = CustomFunctions.ErrorCode;
-  if (!(problem instanceof CannotAnswer))
-    return new CustomFunctions.Error(
-      invalidValue,
-      `SYRUP.${definition.name} has a fault of its own; the figures are not to blame`,
-    );
   return new CustomFunctions.Error(
-    problem.kind === "input" ? invalidValue : notAvailable,
-    problem.message,
+    refused && problem.kind !== "input" ? notAvailable : invalidValue,
+    says,
   );
 }
+
+const hasErrors = (): boolean =>
+  "Error" in CustomFunctions && "ErrorCode" in CustomFunctions;

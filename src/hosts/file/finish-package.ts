@@ -1,7 +1,9 @@
 import type { Sheet, Workbook } from "../../sheets/workbook";
-import { cellAddress } from "../../sheets/address";
+import { cellAddress, sheetReference } from "../../sheets/address";
 import { looksLikeError } from "./error-values";
+import { chartMark } from "./chart-to-file";
 import { pack, partBytes, partText, unpack } from "./package-parts";
+import { quotedPrintTitles } from "./print-setup";
 import { tablePart } from "./table-part";
 import { escapeXml } from "./xml";
 
@@ -18,7 +20,10 @@ export function finishPackage(
     if (parts[name]) parts[name] = partBytes(change(partText(parts, name)));
   };
   edit("xl/workbook.xml", (xml) =>
-    xml.replace(/<calcPr [^>]*\/>/, '<calcPr calcId="191029"/>'),
+    quotedPrintTitles(
+      xml.replace(/<calcPr [^>]*\/>/, '<calcPr calcId="191029"/>'),
+      workbook.sheets.map(({ name }) => escapeXml(`${sheetReference(name)}!`)),
+    ),
   );
   edit("docProps/core.xml", (xml) =>
     xml.replace(/<dcterms:modified[^>]*>[^<]*<\/dcterms:modified>/, ""),
@@ -29,6 +34,11 @@ export function finishPackage(
       `<Application>${escapeXml("Tare & Tally")}<`,
     ),
   );
+  for (const part of Object.keys(parts))
+    if (/^xl\/drawings\/drawing\d+\.xml$/.test(part))
+      edit(part, (xml) =>
+        xml.replace(/ name="Chart (?=\d)/g, ` name="${escapeXml(chartMark)} `),
+      );
   const notes = noteShapes();
   let tables = 0;
   workbook.sheets.forEach((sheet, index) => {

@@ -2,7 +2,7 @@ import { baseFont, type StyleContext } from "./cell-style";
 import { relationsOf, type Parts } from "./package-parts";
 import { partKinds } from "./part-kinds";
 import type { SheetEntry } from "./sheet-entries";
-import { sheetLosses } from "./sheet-losses";
+import { PRINT_SETTINGS, sheetLosses } from "./sheet-losses";
 import { childNamed, childrenNamed, flagOf, type XmlElement } from "./xml";
 
 export interface LossSource {
@@ -15,6 +15,9 @@ export interface LossSource {
   readonly inSheets: readonly {
     readonly sheet: string;
     readonly lost: readonly string[];
+    /** Parts whose whole content the sheet holds. */
+    readonly carriedParts: readonly string[];
+    readonly printCarried: boolean;
   }[];
 }
 
@@ -31,10 +34,13 @@ export function lossesOf(source: LossSource): readonly string[] {
           ? `the chart sheet ${name}`
           : `the ${kind} ${name}`,
       ];
+    const read = inSheets.find(({ sheet }) => sheet === name);
     const lost = new Set([
-      ...(inSheets.find(({ sheet }) => sheet === name)?.lost ?? []),
-      ...sheetLosses(parts, part),
-      ...kindsOf(reached),
+      ...(read?.lost ?? []),
+      ...sheetLosses(parts, part).filter(
+        (thing) => !(read?.printCarried && thing === PRINT_SETTINGS),
+      ),
+      ...kindsOf(reached.filter((p) => !read?.carriedParts.includes(p))),
     ]);
     return [...lost].map((thing) => `${thing} on sheet ${name}`);
   });
@@ -77,10 +83,19 @@ function workbookLosses({
   book,
   font,
   entries,
+  inSheets,
 }: LossSource): readonly string[] {
   const calculation = childNamed(book, "calcPr");
   return [
-    ...namesLost(book, entries),
+    ...namesLost(
+      book,
+      entries,
+      new Set(
+        inSheets
+          .filter(({ printCarried }) => printCarried)
+          .map(({ sheet }) => sheet),
+      ),
+    ),
     ...(childNamed(book, "workbookProtection")
       ? ["the protection of the workbook"]
       : []),
@@ -113,6 +128,7 @@ function workbookLosses({
 function namesLost(
   book: XmlElement,
   entries: readonly SheetEntry[],
+  printCarried: ReadonlySet<string>,
 ): readonly string[] {
   return childrenNamed(childNamed(book, "definedNames"), "definedName").flatMap(
     ({ attributes }) => {
@@ -120,8 +136,9 @@ function namesLost(
       if (localSheetId === undefined || name === "_xlnm._FilterDatabase")
         return [];
       const sheet = entries[Number(localSheetId)]?.name ?? "";
+      if (name === "_xlnm.Print_Titles" && printCarried.has(sheet)) return [];
       return name.startsWith("_xlnm.Print_")
-        ? [`print settings on sheet ${sheet}`]
+        ? [`${PRINT_SETTINGS} on sheet ${sheet}`]
         : [`the name ${name}, which counts only on sheet ${sheet}`];
     },
   );

@@ -54,18 +54,19 @@ export function readCells(
       const reference = element.attributes["r"];
       column = reference ? areaOf(reference).column : column + 1;
       const at = { row, column };
-      const formula = formulaOf(childNamed(element, "f"), at, progress);
-      const value =
-        formula === undefined && isSpilled(at, progress.spills)
-          ? null
-          : storedValue(element, at, context);
+      const formula = formulaOf(element, at, progress);
+      const value = storedValue(element, at, context);
       const style = lookOf(at, context, progress.lost);
+      const spill = progress.spills.find((area) => covers(area, at));
       if (value !== null || formula !== undefined || style)
         cells.push({
           ...at,
           ...(value === null ? {} : { value }),
           ...(formula === undefined ? {} : { formula }),
           ...(style ? { style } : {}),
+          ...(spill && (formula !== undefined || value !== null)
+            ? spillMark(spill, at)
+            : {}),
         });
     }
   }
@@ -85,21 +86,26 @@ function lookOf(
   return styleFromFile(known.style, styles);
 }
 
-/** A cell that only shows part of another cell's answer holds nothing itself. */
-const isSpilled = ({ row, column }: Place, spills: readonly Area[]): boolean =>
-  spills.some(
-    (area) =>
-      row >= area.row &&
-      row < area.row + area.rows &&
-      column >= area.column &&
-      column < area.column + area.columns,
-  );
+const covers = (area: Area, { row, column }: Place): boolean =>
+  row >= area.row &&
+  row < area.row + area.rows &&
+  column >= area.column &&
+  column < area.column + area.columns;
+
+const spillMark = (
+  { row, column, rows, columns }: Area,
+  at: Place,
+): Pick<Cell, "spills" | "spilled"> =>
+  at.row === row && at.column === column
+    ? { spills: { rows, columns } }
+    : { spilled: true };
 
 function formulaOf(
-  f: XmlElement | undefined,
+  cell: XmlElement,
   at: Place,
   { shared, spills, lost }: Progress,
 ): string | undefined {
+  const f = childNamed(cell, "f");
   if (!f) return undefined;
   const { t: kind, si = "", ref } = f.attributes;
   const text = textFromFile(f.text);
@@ -126,8 +132,8 @@ function formulaOf(
     const area = areaOf(ref ?? cellAddress(at.row, at.column));
     const single = area.rows === 1 && area.columns === 1;
     if (!single) spills.push(area);
-    // Excel stores every call of an add-in's function as an array formula, also one that fills a single cell.
-    if (!single || !callsAddIn(text))
+    // Excel marks a formula that spills with metadata, and so every call of an add-in's function.
+    if (!cell.attributes["cm"] && !(single && callsAddIn(text)))
       lost.add(`the array formula in ${areaReference(area)}`);
   }
   return formulaFromFile(text);

@@ -1,8 +1,10 @@
 import type { Sheet as FileSheet } from "hucre/xlsx";
 import type { Cell, Sheet, Table, Validation } from "../../sheets/workbook";
 import type { StyleContext } from "./cell-style";
+import { chartsFromFile } from "./chart-from-file";
 import { colorFromFile } from "./colors";
 import { partXml, relationsOf, type Parts } from "./package-parts";
+import { printFromFile } from "./print-setup";
 import { areaOf } from "./ranges";
 import { readCells } from "./read-cells";
 import { tableFromPart } from "./table-part";
@@ -26,12 +28,16 @@ export interface SheetSource {
   readonly library: FileSheet;
   readonly style: StyleContext;
   readonly dateShift: number;
+  /** The rows its pages repeat, as its name for them refers to them. */
+  readonly repeated: string | undefined;
 }
 
 /** A sheet as the model holds it, and what of its contents the model does not carry, in words without the sheet's name. */
 export interface SheetRead {
   readonly sheet: Sheet;
   readonly lost: readonly string[];
+  /** Parts that the sheet's charts hold whole. */
+  readonly carriedParts: readonly string[];
 }
 
 export function readSheet(source: SheetSource): SheetRead {
@@ -43,6 +49,8 @@ export function readSheet(source: SheetSource): SheetRead {
     element,
     validations: validationsFromFile(element),
   }));
+  const charts = chartsFromFile(parts, part);
+  const print = printFromFile(worksheet, source.repeated);
   const tab = library.view?.tabColor;
   const tabColor = colorFromFile(tab, style.theme);
   return {
@@ -63,7 +71,12 @@ export function readSheet(source: SheetSource): SheetRead {
       frozen: frozenOf(worksheet),
       ...(hidden ? { hidden } : {}),
       ...(tabColor ? { tabColor } : {}),
+      ...(charts.length > 0
+        ? { charts: charts.map(({ chart }) => chart) }
+        : {}),
+      ...(print ? { print } : {}),
     },
+    carriedParts: charts.map(({ part: held }) => held),
     lost: [
       ...read.lost,
       ...tables.flatMap(({ lost }) => lost),

@@ -77,6 +77,10 @@ async function readPackage(
       library: library.sheets[index] as (typeof library.sheets)[number],
       style,
       dateShift: shifted ? daysTo1904 : 0,
+      repeated: repeatedRows(
+        book,
+        entries.findIndex((e) => e.part === part),
+      ),
     }),
   );
   return {
@@ -91,10 +95,23 @@ async function readPackage(
       book,
       entries,
       font: style.font,
-      inSheets: read.map(({ sheet, lost }) => ({ sheet: sheet.name, lost })),
+      inSheets: read.map(({ sheet, lost, carriedParts }) => ({
+        sheet: sheet.name,
+        lost,
+        carriedParts,
+        printCarried: sheet.print !== undefined,
+      })),
     }),
   };
 }
+
+/** What the name for the rows a sheet's pages repeat refers to. */
+const repeatedRows = (book: XmlElement, sheet: number): string | undefined =>
+  childrenNamed(childNamed(book, "definedNames"), "definedName").find(
+    ({ attributes }) =>
+      attributes["name"] === "_xlnm.Print_Titles" &&
+      Number(attributes["localSheetId"]) === sheet,
+  )?.text;
 
 /** Days between the two dates a workbook may count from. */
 const daysTo1904 = 1_462;

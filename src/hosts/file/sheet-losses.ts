@@ -7,6 +7,8 @@ import {
   type XmlElement,
 } from "./xml";
 
+export const PRINT_SETTINGS = "print settings";
+
 /** What a worksheet's part says and the model does not carry, in words without the sheet's name. */
 export function sheetLosses(parts: Parts, part: string): readonly string[] {
   const worksheet = partXml(parts, part);
@@ -33,13 +35,13 @@ const named: Readonly<Record<string, string>> = {
   dataConsolidate: "a consolidation",
   conditionalFormatting: "conditional formats",
   hyperlinks: "hyperlinks",
-  printOptions: "print settings",
-  pageSetup: "print settings",
-  headerFooter: "print settings",
-  rowBreaks: "print settings",
-  colBreaks: "print settings",
-  legacyDrawingHF: "print settings",
-  drawingHF: "print settings",
+  printOptions: PRINT_SETTINGS,
+  pageSetup: PRINT_SETTINGS,
+  headerFooter: PRINT_SETTINGS,
+  rowBreaks: PRINT_SETTINGS,
+  colBreaks: PRINT_SETTINGS,
+  legacyDrawingHF: PRINT_SETTINGS,
+  drawingHF: PRINT_SETTINGS,
   customProperties: "custom properties",
   customSheetViews: "saved views",
   smartTags: "smart tags",

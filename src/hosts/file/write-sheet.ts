@@ -3,8 +3,10 @@ import { unusable } from "../../measures/cannot-answer";
 import { cellAddress } from "../../sheets/address";
 import type { Area, Cell, Sheet, Stored, Table } from "../../sheets/workbook";
 import { styleToFile } from "./cell-style";
+import { chartsToFile } from "./chart-to-file";
 import { errorInFile } from "./error-values";
 import { formulaInFile } from "./formula-text";
+import { printToFile } from "./print-setup";
 import { areaReference } from "./ranges";
 import { tableArea } from "./table-part";
 import { validationToFile } from "./validation-rules";
@@ -46,6 +48,8 @@ export function sheetToFile(sheet: Sheet): WriteSheet {
     dataValidations: sheet.validations.map((validation) =>
       validationToFile(validation, sheet.name),
     ),
+    ...(sheet.charts ? { charts: chartsToFile(sheet) } : {}),
+    ...printToFile(sheet),
     ...(sheet.frozen.rows > 0 || sheet.frozen.columns > 0
       ? { freezePane: { ...sheet.frozen } }
       : {}),
@@ -91,6 +95,14 @@ function cellToFile(cell: Cell, where: string): Partial<FileCell> {
     ...(formula === undefined
       ? { value }
       : { formula: textInFile(formula), formulaResult: value }),
+    ...(cell.spills
+      ? {
+          formulaType: "array",
+          formulaRef: areaReference({ ...cell, ...cell.spills }),
+          // Without it Excel takes the formula for an old one of fixed size, in braces.
+          formulaDynamic: true,
+        }
+      : {}),
     ...(cell.style ? { style: styleToFile(cell.style) } : {}),
     ...(cell.note === undefined
       ? {}

@@ -17,7 +17,7 @@ export interface Calculated {
 }
 
 /**
- * Fills in the value of every formula cell, and changes nothing else. A cell whose formula needs its own result holds
+ * Fills in the value of every formula cell and of the cells its answer spills into, and changes nothing else. A cell whose formula needs its own result holds
  * `#VALUE!`, and so does what reads it.
  */
 export async function calculate(
@@ -33,8 +33,12 @@ export async function calculate(
     await session.settled();
     const values = (sheet: string, { row, column }: Cell): Stored =>
       session.valueAt({ sheet, row, column });
+    const { sheets, ...rest } = withValues(workbook, values);
     return {
-      workbook: withValues(workbook, values),
+      workbook: {
+        ...rest,
+        sheets: sheets.map((sheet) => session.book.withSpilled(sheet)),
+      },
       refusals: [
         ...circular.cells,
         ...session.refusals().map(({ sheet, row, column, sentence }) => ({

@@ -1,6 +1,6 @@
 import type { Sheet, Table, Workbook } from "../../sheets/workbook";
 import type { CellPlace } from "../host";
-import { references, type Reference } from "./formula-references";
+import { references, type Reference } from "../formula-references";
 
 export interface FormulaCell extends CellPlace {
   readonly formula: string;

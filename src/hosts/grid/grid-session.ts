@@ -3,6 +3,7 @@ import type { Stored, Workbook } from "../../sheets/workbook";
 import type { CellFacts, CellPlace } from "../host";
 import { circles, type Circle } from "./circular-cells";
 import type { Engine } from "./engine";
+import { cureLateChecks } from "./late-checks-cure";
 import { LiveBook } from "./live-book";
 import { Refusals } from "./refusals";
 import { Settling } from "./settling";
@@ -26,6 +27,7 @@ export class GridSession {
       this.#circles = undefined;
     });
     guardSpills(this.engine, this.settling);
+    cureLateChecks(this.engine);
     keepTables(this.engine, () => this.#book.id);
   }
 
@@ -109,8 +111,6 @@ export class GridSession {
     await this.settled();
     this.engine.api.disposeUnit(old.id);
     this.#refusals.forgetBook(old.id);
-    // A workbook that holds some results already is otherwise not calculated, and its new formulas stay blank.
-    this.settling.calculateAll();
     await this.settled();
   }
 

@@ -1,10 +1,12 @@
 import { FormulaDataModel } from "@univerjs/engine-formula";
 import type { FWorkbook, FWorksheet } from "@univerjs/sheets/facade";
 import { unusable } from "../../measures/cannot-answer";
-import type { Stored, Workbook } from "../../sheets/workbook";
+import { withSpilled } from "../../sheets/spilled-cells";
+import type { Area, Sheet, Stored, Workbook } from "../../sheets/workbook";
 import type { Engine } from "./engine";
 import type { EnginePlace } from "./refusals";
 import { snapshotOf } from "./snapshot";
+import { spillsOn } from "./spills";
 import { valueFromGrid } from "./stored-value";
 import { workbookOf } from "./workbook-of";
 
@@ -62,9 +64,33 @@ export class LiveBook {
     );
   }
 
+  /** Where answers on a sheet fill more than their formula's cell; one that finds no room fills nothing. */
+  spills(sheet: FWorksheet): readonly Area[] {
+    return spillsOn(this.#formulas, this.id, sheet.getSheetId()).filter(
+      ({ row, column }) => {
+        const value = this.value(sheet, row, column);
+        return !(typeof value === "object" && value?.error === "#SPILL!");
+      },
+    );
+  }
+
   workbook(): Workbook {
-    return workbookOf(this.#facade.save(), (sheetId, row, column) =>
+    const typed = workbookOf(this.#facade.save(), (sheetId, row, column) =>
       this.formula(sheetId, row, column),
     );
+    return {
+      ...typed,
+      sheets: typed.sheets.map((sheet) => this.withSpilled(sheet)),
+    };
+  }
+
+  withSpilled(sheet: Sheet): Sheet {
+    const live = this.sheet(sheet.name);
+    return {
+      ...sheet,
+      cells: withSpilled(sheet.cells, this.spills(live), (row, column) =>
+        this.value(live, row, column),
+      ),
+    };
   }
 }

@@ -12,7 +12,7 @@ import {
 import { SetRangeValuesMutation } from "@univerjs/sheets";
 import { SetSheetTableMutation, TableManager } from "@univerjs/sheets-table";
 import type { Engine } from "./engine";
-import { movedDown, renamedColumn } from "./formula-references";
+import { movedDown, renamedColumn } from "../formula-references";
 
 /** Marks our own writes, so that what watches edits can tell them from a person's. */
 export const ownTrigger = "live-tables";

@@ -4,7 +4,7 @@ import { ScrollToRangeOperation } from "@univerjs/sheets-ui";
 import type { FWorksheet } from "@univerjs/sheets/facade";
 import type { CellPlace } from "../host";
 import type { GridSession } from "./grid-session";
-import { areaToRange } from "./ranges";
+import { areaToRange, rangeToArea } from "./ranges";
 import type { Selection } from "./session-host";
 
 /** The selection as the person at the screen sees it. */
@@ -21,6 +21,19 @@ export function screenSelection(session: GridSession): Selection {
         row: cell.actualRow,
         column: cell.actualColumn,
       };
+    },
+    area: () => {
+      const range = service.getCurrentLastSelection()?.range;
+      if (!range) return undefined;
+      // A whole row or column is selected without its ends.
+      const sheet = session.book.facade.getActiveSheet();
+      return rangeToArea({
+        startRow: range.startRow || 0,
+        startColumn: range.startColumn || 0,
+        endRow: range.endRow >= 0 ? range.endRow : sheet.getMaxRows() - 1,
+        endColumn:
+          range.endColumn >= 0 ? range.endColumn : sheet.getMaxColumns() - 1,
+      });
     },
     select: (at) => {
       const sheet = session.book.sheet(at.sheet);

@@ -2,6 +2,7 @@ import { CellValueType } from "@univerjs/core";
 import { unusable } from "../../measures/cannot-answer";
 import { cellAddress, sheetReference } from "../../sheets/address";
 import type {
+  Area,
   CellValue,
   DefinedName,
   Stored,
@@ -11,19 +12,23 @@ import type {
   CellFacts,
   CellPlace,
   Change,
+  FormulaForCell,
   Host,
   TableContents,
 } from "../host";
-import { changedWorkbook } from "./changed-workbook";
+import { changedWorkbook } from "../changed-workbook";
+import { makeRoom, withFormula } from "./formula-cell";
 import type { GridSession } from "./grid-session";
 import { namesFromGrid } from "./names-resource";
 import { rangeToArea } from "./ranges";
 import { valueToGrid } from "./stored-value";
-import { takenBack, type Done } from "./taken-back";
+import { takenBack, type Done } from "../taken-back";
 
 /** Where the selected cell is kept: by the screen, or by ourselves where there is none. */
 export interface Selection {
   current(): CellPlace | undefined;
+  /** The rectangle selected with it; the cell alone where nothing else is known. */
+  area?(): Area | undefined;
   select(at: CellPlace): void;
   watch(listener: () => void): () => void;
 }
@@ -105,8 +110,7 @@ export class SessionHost implements Host {
       throw unusable(
         `${sheetReference(at.sheet)}!${cellAddress(at.row, at.column)} holds a formula and is no cell to type in`,
       );
-    if (at.row >= sheet.getMaxRows()) sheet.setRowCount(at.row + 1);
-    if (at.column >= sheet.getMaxColumns()) sheet.setColumnCount(at.column + 1);
+    makeRoom(sheet, at);
     sheet.getRange(at.row, at.column).setValue({
       v: null,
       t: CellValueType.STRING,
@@ -116,6 +120,20 @@ export class SessionHost implements Host {
       p: null,
     });
     await this.#settledAndTold();
+  }
+
+  async putFormula(
+    at: CellPlace,
+    put: FormulaForCell,
+  ): Promise<() => Promise<void>> {
+    await this.session.settled();
+    const putBack = withFormula(this.session, at, put);
+    await this.#settledAndTold();
+    return async () => {
+      await this.session.settled();
+      putBack();
+      await this.#settledAndTold();
+    };
   }
 
   async apply(change: Change): Promise<void> {
@@ -145,16 +163,21 @@ export class SessionHost implements Host {
     this.#selection.select(at);
   }
 
-  watchSelection(listener: (facts: CellFacts) => void): () => void {
+  watchSelection(
+    listener: (facts: CellFacts, selected: Area) => void,
+  ): () => void {
     let told = "";
     const tell = (): void => {
       const at = this.#selection.current();
       if (!at || !this.session.book.sheetNames().includes(at.sheet)) return;
       const facts = this.session.facts(at);
-      const text = JSON.stringify(facts);
+      const { row, column } = at;
+      const alone = { row, column, rows: 1, columns: 1 };
+      const selected = this.#selection.area?.() ?? alone;
+      const text = JSON.stringify([facts, selected]);
       if (text === told) return;
       told = text;
-      listener(facts);
+      listener(facts, selected);
     };
     const stops = [this.#selection.watch(tell), this.session.onSettled(tell)];
     this.#watchers.add(tell);

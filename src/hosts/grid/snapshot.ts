@@ -94,6 +94,10 @@ function sheetToGrid(
       startColumn: columns > 0 ? columns : -1,
     },
     ...extent(sheet),
+    // The grid draws no charts and prints nothing; it keeps them for the file.
+    ...(sheet.charts || sheet.print
+      ? { custom: { charts: sheet.charts, print: sheet.print } }
+      : {}),
     defaultColumnWidth: columnPixels(plainColumn),
     defaultRowHeight: rowPixels(plainRow),
     defaultStyle: plainStyle,
@@ -140,7 +144,8 @@ function cellsToGrid(
   const matrix: IObjectMatrixPrimitiveType<ICellData> = {};
   for (const cell of sheet.cells) {
     const data: ICellData = {
-      ...valueToGrid(cell.value),
+      // A spilled value put in as typed would stand in its formula's way.
+      ...(cell.spilled ? {} : valueToGrid(cell.value)),
       ...(cell.formula === undefined ? {} : { f: cell.formula }),
       ...(cell.style === undefined
         ? {}

@@ -1,7 +1,8 @@
-import type { IRange } from "@univerjs/core";
 import { FormulaDataModel } from "@univerjs/engine-formula";
+import type { Area } from "../../sheets/workbook";
 import type { Engine } from "./engine";
 import type { Settling } from "./settling";
+import { spillsOn } from "./spills";
 
 /**
  * When a spilled answer shrinks, the engine leaves formulas that read the vacated cells as they were; one full
@@ -21,24 +22,15 @@ export function guardSpills(engine: Engine, settling: Settling): void {
   });
 }
 
-interface Extent {
-  readonly rows: number;
-  readonly columns: number;
+function spills(model: FormulaDataModel): ReadonlyMap<string, Area> {
+  return new Map(
+    Object.entries(model.getArrayFormulaRange()).flatMap(([book, sheets]) =>
+      Object.keys(sheets ?? {}).flatMap((sheet) =>
+        spillsOn(model, book, sheet).map(
+          (area) =>
+            [[book, sheet, area.row, area.column].join("|"), area] as const,
+        ),
+      ),
+    ),
+  );
 }
-
-function spills(model: FormulaDataModel): ReadonlyMap<string, Extent> {
-  const found = new Map<string, Extent>();
-  for (const [book, sheets] of Object.entries(model.getArrayFormulaRange()))
-    for (const [sheet, rows] of Object.entries(sheets ?? {}))
-      for (const [row, columns] of Object.entries(rows ?? {}))
-        for (const [column, range] of Object.entries(columns ?? {}))
-          if (isRange(range))
-            found.set([book, sheet, row, column].join("|"), {
-              rows: range.endRow - range.startRow,
-              columns: range.endColumn - range.startColumn,
-            });
-  return found;
-}
-
-const isRange = (found: unknown): found is IRange =>
-  typeof found === "object" && found !== null && "endRow" in found;

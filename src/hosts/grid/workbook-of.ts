@@ -40,7 +40,7 @@ type Notes = Readonly<
 >;
 
 /**
- * A workbook from what the grid saves. Cells come row by row; a spilled answer is only at its anchor; values are as
+ * A workbook from what the grid saves. Cells come row by row; a spilled answer is only at its formula; values are as
  * precise as calculated.
  */
 export function workbookOf(
@@ -131,6 +131,18 @@ function sheetFromGrid(
     },
     ...(sheet.hidden === BooleanNumber.TRUE ? { hidden: true } : {}),
     ...(sheet.tabColor ? { tabColor: sheet.tabColor } : {}),
+    ...keptForFiles(sheet),
+  };
+}
+
+/** Charts and print settings as `snapshotOf` put them aside. */
+function keptForFiles({
+  custom,
+}: Partial<IWorksheetData>): Pick<Sheet, "charts" | "print"> {
+  const kept = custom as Pick<Sheet, "charts" | "print"> | null | undefined;
+  return {
+    ...(kept?.charts ? { charts: kept.charts } : {}),
+    ...(kept?.print ? { print: kept.print } : {}),
   };
 }
 

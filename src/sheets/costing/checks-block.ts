@@ -1,4 +1,6 @@
 import type { Block, Line } from "../model";
+import { energy } from "./book-references";
+import type { SyrupFrom } from "./syrup-blocks";
 
 const says = (name: string, label: string, formula: string): Line => ({
   name,
@@ -11,7 +13,7 @@ const number = (name: string, words: string): string =>
   `IF(ISNUMBER({${name}}),"",${words}&"; ")`;
 
 /** What must hold for the figures to be believed; each says "ok" or what to do. */
-export const checksBlock: Block = {
+export const checksBlock = (from: SyrupFrom): Block => ({
   kind: "lines",
   title: "Checks",
   lines: [
@@ -23,7 +25,7 @@ export const checksBlock: Block = {
     says(
       "cross_foots",
       "The run's bills add up to its bottles",
-      'IF(ISNUMBER({cost.direct.replacement}),IF(ABS({need_billed}*{bulk_price}+SUM({materials.order_cost})+SUM({materials.freight})+{crew}*{hours}+{fuel_cost}+{power_cost}-{cost.direct.replacement}*{bottles})<0.005,"ok","the parts and the total differ"),"withheld")',
+      'IF(ISNUMBER({cost.direct.replacement}),IF(ABS({need}*{bulk_price}+SUM({materials.order_cost})+SUM({materials.freight})+{crew}*{hours}+{fuel_cost}+{power_cost}-{cost.direct.replacement}*{bottles})<0.005,"ok","the parts and the total differ"),"withheld")',
     ),
     says(
       "brix_is_legal",
@@ -48,13 +50,18 @@ export const checksBlock: Block = {
     says(
       "sheet_is_long_enough",
       "This sheet looks at every row",
-      'IF(AND(ROWS(Lots[Lot])<=ROWS({lots.lot}),COUNTIF(ProductMaterials[Product],{product})<=ROWS({materials.part}),COUNTIF(Overheads[Season],{season})<=ROWS({overheads.item}),ROWS(Lines[Line])=COLUMNS({lines.name}),ROWS(Channels[Channel])<=ROWS({channels.channel})),"ok","the book has grown: build this sheet anew")',
+      `IF(AND(ROWS(${from === "lots" ? "Lots[Lot]" : "OakBarrels[Barrel]"})<=ROWS({lots.lot}),COUNTIF(ProductMaterials[Product],{product})<=ROWS({materials.part}),COUNTIF(Overheads[Season],{season})<=ROWS({overheads.item}),ROWS(Lines[Line])=COLUMNS({lines.name}),ROWS(Channels[Channel])<=ROWS({channels.channel})),"ok","the book has grown: build this sheet anew")`,
     ),
   ],
+});
+
+const missingSyrup = {
+  lots: `${number("bulk_price", '"a bulk price for "&{kind}')}&${number("brix", '"a Brix, as no "&{kind}&" lot is in stock"')}`,
+  barrels: `{lots.needs&}&IF(COUNTIF({lots.counts},"yes")=0,"an emptied oak barrel; ","")&IF(N({barrel_fills})>0,"","Fill number in Oak barrels; ")&${number("brix", '"a Brix, as no run of "&{product}&" gives one"')}`,
 };
 
 /** What the checks stand on. */
-export const missingBlock: Block = {
+export const missingBlock = (from: SyrupFrom): Block => ({
   kind: "lines",
   title: "What is missing",
   lines: [
@@ -63,14 +70,22 @@ export const missingBlock: Block = {
       label: "Missing parts",
       role: "check",
       content: {
-        formula: `=IF(COUNTIF(ProductMaterials[Product],{product})=0,"any material for "&{product}&"; ","")&{materials.needs&}&{overheads.needs&}&${number("bulk_price", '"a bulk price for "&{kind}')}&${number("brix", '"a Brix, as no "&{kind}&" lot is in stock"')}&${number("fill", '"the fill of "&{product}')}&${number("crew_known", '"a line with its crew and wages"')}&${number("heat", '"Energy rows for fuel, its price and heat, efficiency, hold loss and start temperature"')}`,
+        formula: `=IF(COUNTIF(ProductMaterials[Product],{product})=0,"any material for "&{product}&"; ","")&{materials.needs&}&{overheads.needs&}&${missingSyrup[from]}&${number("fill", '"the fill of "&{product}')}&${number("crew_known", '"a line with its crew and wages"')}&${number("heat_known", '"Energy rows for fuel, its price and heat, efficiency, hold loss and start temperature"')}`,
       },
     },
     {
       name: "crew_known",
       label: "Crew cost known",
       role: "calculated",
-      content: { formula: '=IF(AND(ISNUMBER({labour}),N({crew})>0),1,"")' },
+      content: { formula: '=IF(COUNTIF({lines.crewed},"yes")>0,1,"")' },
+    },
+    {
+      name: "heat_known",
+      label: "Figures for heat known",
+      role: "calculated",
+      content: {
+        formula: `=IF(AND(ISNUMBER({fuel_price}),ISNUMBER({fuel_heat}),ISNUMBER({efficiency}),ISNUMBER(${energy('"Hold loss"')}),ISNUMBER(${energy('"Start temperature"')}),ISNUMBER({pack_temperature})),1,"")`,
+      },
     },
     {
       name: "freight_blank",
@@ -79,18 +94,10 @@ export const missingBlock: Block = {
       content: { formula: "={materials.no_freight&}" },
     },
     {
-      name: "need_billed",
-      label: "Syrup billed to the run",
-      unit: "lb",
-      role: "calculated",
-      format: "#,##0.0",
-      content: { formula: "={need}" },
-    },
-    {
       name: "crossover_text",
       label: "Other lines",
       role: "calculated",
       content: { formula: "={lines.told&}" },
     },
   ],
-};
+});

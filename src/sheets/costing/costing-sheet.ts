@@ -1,20 +1,24 @@
+import { isAgedKind } from "../../book/aged-syrup";
 import { bookTables, tableList } from "../../book/book";
 import { columnAt, type Contents, contentsOf } from "../../book/contents";
+import { newestDayFormula } from "../../book/newest-day";
 import { unusable } from "../../measures/cannot-answer";
 import { fixedAddress, sheetReference } from "../address";
 import type { SheetDescription } from "../model";
 import { place, type PlacedSheet } from "../place";
 import type { Area, DefinedName, Sheet } from "../workbook";
+import { barrelCostBlock, barrelsBlock } from "./barrels-block";
 import { checksBlock, missingBlock } from "./checks-block";
 import { heatBlock } from "./heat-block";
 import { labourBlock } from "./labour-block";
 import { linesBlock } from "./lines-block";
 import { materialsBlock } from "./materials-block";
+import { moneyChart } from "./money-chart";
 import { costingKeys, type CostingKey, costingName } from "./names";
 import { overheadsBlock, seasonBlock } from "./overheads-block";
 import { inputsBlock, productBlock } from "./product-blocks";
 import { channelsBlock, costBlock } from "./result-blocks";
-import { lotsBlock, syrupBlock } from "./syrup-blocks";
+import { lotsBlock, syrupBlock, type SyrupFrom } from "./syrup-blocks";
 
 export interface CostingQuestion {
   /** The book's tables as they stand. */
@@ -33,6 +37,7 @@ export interface CostingQuestion {
 export function costingSheet(question: CostingQuestion): {
   readonly sheet: Sheet;
   readonly names: readonly DefinedName[];
+  readonly placed: PlacedSheet;
 } {
   const name = sheetName(question.product);
   const taken = question.existingSheets.find(
@@ -45,7 +50,11 @@ export function costingSheet(question: CostingQuestion): {
   const placed = place(describeCosting(question, name), {
     portable: question.portable === true,
   });
-  return { sheet: placed.sheet, names: names(question.product, name, placed) };
+  return {
+    sheet: placed.sheet,
+    names: names(question.product, name, placed),
+    placed,
+  };
 }
 
 /** "Cost P250-LOFT", at most 31 characters and without the signs a sheet name may not hold. */
@@ -56,15 +65,7 @@ function describeCosting(
   { contents, product, bottles }: CostingQuestion,
   name: string,
 ): SheetDescription {
-  for (const [, table] of tableList) {
-    if (!table.optional && !contentsOf(contents, table))
-      throw unusable(
-        `The workbook has no ${table.name} table, and a costing needs it`,
-      );
-  }
-  if (!column(contents, "products", "product").some((p) => same(p, product))) {
-    throw unusable(`There is no product "${product}" in Products`);
-  }
+  refuseUncosted(contents, product);
   const count = (key: keyof typeof bookTables): number =>
     contentsOf(contents, bookTables[key])?.rows.length ?? 0;
   const facts = {
@@ -74,10 +75,12 @@ function describeCosting(
     lossIsSet: column(contents, "settings", "setting").some((s) =>
       same(s, "Syrup loss"),
     ),
+    newestDay: newestDayFormula(contents),
   };
   const materials = column(contents, "productMaterials", "product").filter(
     (p) => same(p, product),
   ).length;
+  const from = syrupFrom(contents, product);
   const overheads = mostOf(column(contents, "overheads", "season"));
   return {
     name,
@@ -86,6 +89,14 @@ function describeCosting(
       42, 18, 18, 18, 14, 14, 18, 14, 14, 16, 14, 14, 14, 12, 12, 12, 30, 8,
     ],
     frozenRows: 1,
+    charts: [moneyChart],
+    print: {
+      paper: "letter",
+      landscape: true,
+      fit: "one page wide",
+      headings: { first: 0, rows: 1 },
+      foot: `Costing of ${product}`,
+    },
     blocks: [
       {
         kind: "title",
@@ -101,22 +112,42 @@ function describeCosting(
       inputsBlock(facts),
       costBlock,
       channelsBlock(count("channels") + 2),
-      checksBlock,
+      checksBlock(from),
       productBlock(facts),
-      syrupBlock,
+      syrupBlock(from),
+      ...(from === "barrels" ? [barrelCostBlock] : []),
       linesBlock(Math.max(1, count("lines"))),
       labourBlock,
       materialsBlock(materials + 4),
       heatBlock,
       seasonBlock,
       overheadsBlock(overheads + 4),
-      lotsBlock(count("lots") + 15),
-      missingBlock,
+      from === "lots"
+        ? lotsBlock(count("lots") + 15)
+        : barrelsBlock(count("oakBarrels") + 15),
+      missingBlock(from),
     ],
   };
 }
 
-const column = (
+/** Refuses (#VALUE!) a workbook that lacks a table every costing needs, and a product that is not in Products. */
+export function refuseUncosted(
+  contents: readonly Contents[],
+  product: string,
+): void {
+  for (const [, table] of tableList) {
+    if (!table.optional && !contentsOf(contents, table))
+      throw unusable(
+        `The workbook has no ${table.name} table, and a costing needs it`,
+      );
+  }
+  if (!column(contents, "products", "product").some((p) => same(p, product))) {
+    throw unusable(`There is no product "${product}" in Products`);
+  }
+}
+
+/** The filled cells of a column. */
+export const column = (
   contents: readonly Contents[],
   key: keyof typeof bookTables,
   name: string,
@@ -133,10 +164,28 @@ const column = (
     .filter((cell) => cell !== null && cell !== undefined && cell !== "");
 };
 
+/** A product of aged syrup is drawn from barrels, where the book has any. */
+export function syrupFrom(
+  contents: readonly Contents[],
+  product: string,
+): SyrupFrom {
+  const table = contentsOf(contents, bookTables.products);
+  const { product: code, syrupKind } = bookTables.products.columns;
+  const row = table?.rows.find((cells) =>
+    same(cells[columnAt(table.headings, code)], product),
+  );
+  const kind = table && row?.[columnAt(table.headings, syrupKind)];
+  return isAgedKind(String(kind ?? "")) &&
+    column(contents, "oakBarrels", "barrel").length > 0
+    ? "barrels"
+    : "lots";
+}
+
 const same = (cell: unknown, wanted: string): boolean =>
   String(cell).trim().toLowerCase() === wanted.trim().toLowerCase();
 
-function mostOf(values: readonly unknown[]): number {
+/** How often the commonest of the values stands there. */
+export function mostOf(values: readonly unknown[]): number {
   const counts = new Map<string, number>();
   for (const value of values)
     counts.set(String(value), (counts.get(String(value)) ?? 0) + 1);
@@ -165,7 +214,7 @@ const sources: Readonly<
   case_replacement: "cost.case.replacement",
   missing: "missing",
   parts: ["cost.syrup.label", "cost.overhead.replacement"],
-  channels: ["channels.channel", "channels.verdict"],
+  channels: ["channels.channel", "channels.kept"],
   checks: ["nothing_missing.label", "sheet_is_long_enough"],
 };
 

@@ -1,6 +1,10 @@
 import type { Block } from "../model";
 import { energy, namedShare } from "./book-references";
 
+/** A figure of Energy that is blank or missing is #N/A, not 0. */
+const known = (item: string, formula = energy(item)): string =>
+  `IF(ISNUMBER(${energy(item)}),${formula},NA())`;
+
 /** Heat for the whole run: warming the syrup, keeping the loop hot, and the pumps. */
 export const heatBlock: Block = {
   kind: "lines",
@@ -18,7 +22,7 @@ export const heatBlock: Block = {
       unit: "as it is sold",
       role: "calculated",
       format: "0.00",
-      content: { formula: `=${energy('{fuel}&" price"')}` },
+      content: { formula: `=${known('{fuel}&" price"')}` },
     },
     {
       name: "fuel_heat",
@@ -26,7 +30,7 @@ export const heatBlock: Block = {
       unit: "BTU",
       role: "calculated",
       format: "#,##0",
-      content: { formula: `=${energy('"Heat in "&{fuel}')}` },
+      content: { formula: `=${known('"Heat in "&{fuel}')}` },
     },
     {
       name: "efficiency",
@@ -34,7 +38,7 @@ export const heatBlock: Block = {
       role: "calculated",
       format: "0%",
       content: {
-        formula: `=${namedShare("Energy", "Item", "Kettle efficiency")}`,
+        formula: `=${known('"Kettle efficiency"', namedShare("Energy", "Item", "Kettle efficiency"))}`,
       },
     },
     {
@@ -44,9 +48,9 @@ export const heatBlock: Block = {
       role: "calculated",
       format: "#,##0",
       content: {
-        formula: `=SYRUP.HEAT_ENERGY({need},{brix},${energy('"Start temperature"')},{pack_temperature})`,
+        formula: `=SYRUP.HEAT_ENERGY({need},{brix},${known('"Start temperature"')},{pack_temperature})`,
       },
-      hint: "hot syrup scalds at once; local food-safety and process rules decide how hot and how long",
+      hint: "scalds at once; follow your local process rules",
     },
     {
       name: "holding",
@@ -54,7 +58,7 @@ export const heatBlock: Block = {
       unit: "BTU",
       role: "calculated",
       format: "#,##0",
-      content: { formula: `=${energy('"Hold loss"')}*{hours}` },
+      content: { formula: `=${known('"Hold loss"')}*{hours}` },
     },
     {
       name: "fuel_cost",

@@ -109,12 +109,20 @@ export const linesBlock = (count: number): Block => ({
       content: { formula: "={row.fixed}+{bottles}*{row.each}" },
     },
     {
+      name: "crewed",
+      label: "May be chosen, its crew known",
+      content: {
+        formula:
+          '=IF(ISNUMBER({row.each}*{row.hours}),IF(AND({row.crew}>0,IF({line}="",{row.usual}="yes",{row.name}={line})),"yes","no"),"no")',
+      },
+    },
+    {
       name: "counts",
       label: "In the choice at",
       format: "#,##0.00",
       content: {
         formula:
-          '=IF(ISNUMBER({row.cost}),IF(AND({row.crew}>0,IF({line}="",{row.usual}="yes",{row.name}={line})),{row.cost},""),"")',
+          '=IF(AND({row.crewed}="yes",ISNUMBER({row.cost})),{row.cost},"")',
       },
     },
     {

@@ -11,6 +11,9 @@ const OTHER_PART = "(PartPrices[Part]<>{row.part})*10^12";
 /** How many pieces an order at each break would bring: at least the break, the need and the minimum, in whole cartons. */
 const ORDERED = `ROUNDUP(((${FROM}+{row.least}+ABS(${FROM}-{row.least}))/2)/{row.carton},0)*{row.carton}`;
 
+/** The smallest order that would do: the need, the minimum and the first price, in whole cartons. */
+const ENOUGH = `ROUNDUP(MAX({row.least},SUMPRODUCT(MIN(${OTHER_PART}+${FROM})))/{row.carton},0)*{row.carton}`;
+
 /** A container or a label made for the run is bought whole, at the cheapest order that covers it; what lies on the shelf is charged as drawn. */
 export const materialsBlock = (rows: number): Block => ({
   kind: "table",
@@ -92,7 +95,7 @@ export const materialsBlock = (rows: number): Block => ({
       label: "Advice",
       role: "aside",
       content: {
-        formula: `=${forPart('IF(NOT(ISNUMBER({row.order_cost})),"",IF({row.pieces}>MAX({row.least},{row.drawn}),"buy up to "&TEXT({row.pieces},"#,##0")&": the next price break is cheaper in all",""))')}`,
+        formula: `=${forPart(`IF(NOT(ISNUMBER({row.order_cost})),"",IF({row.bought}<>"for each run","",IF({row.pieces}>${ENOUGH},"buy up to "&TEXT({row.pieces},"#,##0")&": the next price break is cheaper in all","")))`)}`,
       },
     },
     {

@@ -54,7 +54,7 @@ const REFERENCE =
   /^=?(?:'((?:[^']|'')+)'|([^'!]+))!\$?([A-Z]{1,3})\$?(\d+)(?::\$?([A-Z]{1,3})\$?(\d+))?$/i;
 
 /** `'Cost P250-LOFT'!$A$2:$B$9` as a place; undefined for anything that is no plain reference. */
-function namedPlace(refersTo: string): NamedPlace | undefined {
+export function namedPlace(refersTo: string): NamedPlace | undefined {
   const match = REFERENCE.exec(refersTo.trim());
   if (!match) return undefined;
   const [, quoted, plain, fromColumn, fromRow, toColumn, toRow] = match;

@@ -7,10 +7,9 @@ export interface ProductBlockFacts {
   readonly lineNames: readonly string[];
   /** Whether the book's settings hold a syrup loss. */
   readonly lossIsSet: boolean;
+  /** The newest day of the book, as a formula. */
+  readonly newestDay: string;
 }
-
-const NEWEST_DATE =
-  "MAX(MAX(Lots[Received]),MAX(LotUse[Date]),MAX(Runs[Date]),MAX(BulkPrices[Valid from]))";
 
 /** The inputs: the only cells of the sheet that are typed in. */
 export const inputsBlock = (facts: ProductBlockFacts): Block => ({
@@ -42,7 +41,7 @@ export const inputsBlock = (facts: ProductBlockFacts): Block => ({
       label: "Prices as of",
       role: "input",
       format: "yyyy-mm-dd",
-      content: { formula: `=${NEWEST_DATE}` },
+      content: { formula: `=${facts.newestDay}` },
       hint: "the newest date in the book, unless you type another",
       rule: { kind: "date", min: 36526, max: 73050 },
     },
@@ -67,7 +66,7 @@ export const inputsBlock = (facts: ProductBlockFacts): Block => ({
         : 0,
       hint: facts.lossIsSet
         ? "from Settings"
-        : "none entered; filters and heels often take 1 to 2 % (common practice)",
+        : "none entered; 1 to 2 % is common practice",
       rule: { kind: "number", min: 0, max: 0.5 },
       ruleSays: "A share from 0 % to 50 %.",
     },
@@ -169,7 +168,7 @@ export const productBlock = (facts: ProductBlockFacts): Block => ({
       label: "Organic",
       role: "calculated",
       content: { formula: `=IF(${product("Organic")}="yes","yes","no")` },
-      hint: "an organic lot is never drawn into ordinary goods here, nor the other way round",
+      hint: "organic and ordinary lots are never mixed here",
     },
   ],
 });

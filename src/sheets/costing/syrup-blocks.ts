@@ -1,11 +1,30 @@
 import type { Block } from "../model";
 import { product, setting } from "./book-references";
 
-const NEWEST_BULK_DATE =
-  "SUMPRODUCT(MAX((BulkPrices[Syrup kind]={kind})*(BulkPrices[Valid from]<={as_of})*BulkPrices[Valid from]))";
+/** The bulk price of a kind of syrup on the day asked for; #N/A where none holds yet. */
+export function newestBulkPrice(kind: string): string {
+  const from = `SUMPRODUCT(MAX((BulkPrices[Syrup kind]=${kind})*(BulkPrices[Valid from]<={as_of})*BulkPrices[Valid from]))`;
+  return `IF(${from}=0,NA(),AVERAGEIFS(BulkPrices[Price per lb],BulkPrices[Syrup kind],${kind},BulkPrices[Valid from],${from}))`;
+}
+
+/** The Brix syrup from lots is packed at, and from barrels, where only a run has measured it. */
+const BRIX = {
+  lots: "IF(SUM({lots.left})>0,SUMPRODUCT({lots.left},{lots.brix})/SUM({lots.left}),NA())",
+  barrels:
+    "AVERAGEIFS(Runs[Brix],Runs[Product],{product},Runs[Date],SUMPRODUCT(MAX((Runs[Product]={product})*Runs[Date])))",
+};
+
+const REPLACEMENT = {
+  lots: newestBulkPrice("{kind}"),
+  barrels:
+    'IF(OR({kind}<>"Oak",COUNT({lots.today})=0,COUNT({lots.today})<>COUNTIF({lots.counts},"yes")),NA(),SUMPRODUCT({lots.today},{lots.out})/SUM({lots.out}))',
+};
+
+/** Where a product's syrup comes from. */
+export type SyrupFrom = keyof typeof BRIX;
 
 /** From volume to weight, and what a pound costs three ways. */
-export const syrupBlock: Block = {
+export const syrupBlock = (from: SyrupFrom): Block => ({
   kind: "lines",
   title: "Syrup in the bottle",
   lines: [
@@ -16,8 +35,7 @@ export const syrupBlock: Block = {
       role: "calculated",
       format: "0.00",
       content: {
-        formula:
-          "=IF(ISNUMBER({brix_typed}),{brix_typed},IF(SUM({lots.left})>0,SUMPRODUCT({lots.left},{lots.brix})/SUM({lots.left}),NA()))",
+        formula: `=IF(ISNUMBER({brix_typed}),{brix_typed},${BRIX[from]})`,
       },
     },
     {
@@ -35,7 +53,7 @@ export const syrupBlock: Block = {
       role: "calculated",
       format: "0",
       content: { formula: `=${setting("Pack temperature")}` },
-      hint: "scalds at once: guard skin and eyes; your process authority sets it",
+      hint: "scalds at once; your process authority sets it",
     },
     {
       name: "shrinkage",
@@ -54,7 +72,7 @@ export const syrupBlock: Block = {
       content: {
         formula: "=SYRUP.HOT_VOLUME({fill},{brix},{pack_temperature})",
       },
-      hint: "measure your own bottle; glass differs from batch to batch",
+      hint: "measure your own bottle; glass varies by batch",
     },
     {
       name: "lb_per_bottle",
@@ -100,12 +118,10 @@ export const syrupBlock: Block = {
     {
       name: "bulk_price",
       label: "Price per lb at replacement",
-      unit: "newest bulk price",
+      unit: from === "lots" ? "newest bulk price" : "bulk price aged in oak",
       role: "calculated",
       format: "0.0000",
-      content: {
-        formula: `=IF(${NEWEST_BULK_DATE}=0,NA(),AVERAGEIFS(BulkPrices[Price per lb],BulkPrices[Syrup kind],{kind},BulkPrices[Valid from],${NEWEST_BULK_DATE}))`,
-      },
+      content: { formula: `=${REPLACEMENT[from]}` },
     },
     {
       name: "average_price",
@@ -142,7 +158,11 @@ export const syrupBlock: Block = {
       content: { formula: `=${product("Fill seconds")}` },
     },
   ],
-};
+});
+
+/** How much of a lot a run takes when the oldest go first and lots of one day go in the order of their rows. */
+export const DRAWN_OLDEST_FIRST =
+  '=IF(NOT(ISNUMBER({row.left})),"",MAX(0,MIN({row.left},{need}-SUMIFS({lots.left},{lots.received},"<"&{row.received})-SUMIFS({lots.left},{lots.received},{row.received},{lots.no},"<"&{row.no}))))';
 
 const inTable = (text: string): string => `IF({n}>ROWS(Lots[Lot]),"",${text})`;
 
@@ -190,8 +210,7 @@ export const lotsBlock = (rows: number): Block => ({
       label: "Drawn for this run, lb",
       format: "#,##0.0;-#,##0.0;–",
       content: {
-        formula:
-          '=IF(NOT(ISNUMBER({row.left})),"",MAX(0,MIN({row.left},{need}-SUMIFS({lots.left},{lots.received},"<"&{row.received})-SUMIFS({lots.left},{lots.received},{row.received},{lots.no},"<"&{row.no}))))',
+        formula: DRAWN_OLDEST_FIRST,
       },
     },
   ],

@@ -14,6 +14,7 @@ import {
   type Line,
   type LineChoice,
   type LineOption,
+  mayRun,
 } from "../lines/choice";
 import { densityInAir } from "../syrup/density";
 import { type ByMethod, mapMethods } from "./by-method";
@@ -37,6 +38,8 @@ export interface BottleFacts {
   readonly brix: Brix | undefined;
   readonly loss: Share;
   readonly bulkPrice: MoneyPerKg | undefined;
+  /** What the book lacks for the syrup's price and Brix, where that is more than they themselves. */
+  readonly syrupNeeds?: readonly string[];
   /** Lots that may go into this product. */
   readonly lots: readonly Lot[];
   readonly lines: readonly Line[];
@@ -147,13 +150,10 @@ export function bottleCost(facts: BottleFacts): BottleCost {
       ...overheads
         .filter(({ cost }) => cost === undefined)
         .map(({ item }) => `what shares out ${item}`),
-      ...(bulkPrice === undefined
-        ? [`a bulk price for ${facts.syrupKind}`]
-        : []),
-      ...(brix === undefined
-        ? [`a Brix, as no ${facts.syrupKind} lot is in stock`]
-        : []),
-      ...(labour === undefined ? ["a line with its crew and wages"] : []),
+      ...(facts.syrupNeeds ?? syrupNeeds(facts)),
+      ...(facts.lines.some((each) => mayRun(each, facts.lineAsked))
+        ? []
+        : ["a line with its crew and wages"]),
       ...(facts.heating === undefined
         ? [
             "Energy rows for fuel, its price and heat, efficiency, hold loss and start temperature",
@@ -162,6 +162,11 @@ export function bottleCost(facts: BottleFacts): BottleCost {
     ],
   };
 }
+
+const syrupNeeds = (facts: BottleFacts): readonly string[] => [
+  ...(facts.bulkPrice ? [] : [`a bulk price for ${facts.syrupKind}`]),
+  ...(facts.brix ? [] : [`a Brix, as no ${facts.syrupKind} lot is in stock`]),
+];
 
 function syrupPrices(
   { lots, bulkPrice }: BottleFacts,

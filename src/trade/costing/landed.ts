@@ -6,7 +6,7 @@ import {
   type MoneyPerKg,
   type Share,
 } from "../../measures/quantity";
-import { poundsText } from "./pounds-text";
+import { poundsText } from "../../measures/pounds-text";
 
 export interface Purchase {
   readonly net: Kilograms;

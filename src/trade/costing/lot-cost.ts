@@ -1,4 +1,5 @@
 import { unanswerable } from "../../measures/cannot-answer";
+import { inOrderOfDays } from "../../measures/in-order-of-days";
 import {
   as,
   type DaySerial,
@@ -6,7 +7,7 @@ import {
   type Money,
   type MoneyPerKg,
 } from "../../measures/quantity";
-import { poundsText } from "./pounds-text";
+import { poundsText } from "../../measures/pounds-text";
 
 export type LotMethod = "oldest first" | "average" | "replacement";
 
@@ -80,8 +81,7 @@ function oldestFirst(weight: Kilograms, lots: readonly Lot[]): readonly Draw[] {
   needs(weight, inStock(lots));
   const draws: Draw[] = [];
   let open = weight;
-  // The sort keeps lots of one day in the order of their rows.
-  for (const lot of [...lots].sort((a, b) => a.received - b.received)) {
+  for (const lot of inOrderOfDays(lots, ({ received }) => received)) {
     if (open <= 0) break;
     if (lot.left <= 0) continue;
     const taken = as<Kilograms>(Math.min(open, lot.left));

@@ -65,10 +65,7 @@ export function chooseLine(
       fixed,
       each,
       cost: as<Money>(fixed + run.bottles * each),
-      // A line whose crew costs nothing has wages missing; it must not win by that.
-      inChoice:
-        line.crew > 0 &&
-        (run.asked === undefined ? line.usual : sameLine(line.name, run.asked)),
+      inChoice: mayRun(line, run.asked),
     };
   });
   const chosen = options
@@ -86,6 +83,11 @@ export function chooseLine(
     chosen: compared.find(({ line }) => line === chosen?.line),
   };
 }
+
+/** Whether a line may be chosen: the one asked for, or a usual one. One whose crew costs nothing has wages missing; it must not win by that. */
+export const mayRun = (line: Line, asked: string | undefined): boolean =>
+  line.crew > 0 &&
+  (asked === undefined ? line.usual : sameLine(line.name, asked));
 
 /** Where the line with the lower cost for each bottle overtakes the other. */
 function evenAt(a: RunCost, b: RunCost): number | undefined {

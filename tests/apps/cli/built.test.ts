@@ -72,6 +72,6 @@ test("the samples take no arguments, and an unknown command says which there are
   const { status, stderr } = started(["brew"]);
   expect(status).toBe(2);
   expect(stderr).toBe(
-    '"brew" is no command of ours; there are call, cost, book, samples, docs, bench and start.\n',
+    '"brew" is no command of ours; there are call, cost, book, samples, docs, bench, package, excel and start.\n',
   );
 });

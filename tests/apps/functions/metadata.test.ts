@@ -1,43 +1,11 @@
-import { createRequire } from "node:module";
 import { metadata } from "../../../src/apps/functions/metadata";
 import { functions } from "../../../src/functions";
+import { publishedSchema } from "./published-checks";
 
 const { functions: described } = metadata(functions);
 
-interface Validator {
-  compile(
-    schema: object,
-  ): ((value: unknown) => boolean) & { errors?: readonly object[] | null };
-  addSchema(schema: object, key: string): void;
-}
-
-/** Microsoft's published schema of the unified manifest, version 1.25, which also says what a custom function looks like. */
-function publishedCheck() {
-  const tool = createRequire(require.resolve("office-addin-manifest"));
-  const ofManifest = createRequire(tool.resolve("@microsoft/app-manifest"));
-  const Draft4 = (
-    ofManifest("ajv-draft-04") as { default: new (o: object) => Validator }
-  ).default;
-  const validator = new Draft4({
-    strict: false,
-    logger: false,
-    validateFormats: false,
-    allErrors: true,
-  });
-  validator.addSchema(
-    ofManifest(
-      "./json-schemas/teams/v1.25/MicrosoftTeams.schema.json",
-    ) as object,
-    "published",
-  );
-  return validator.compile({
-    type: "array",
-    items: { $ref: "published#/definitions/extensionFunction" },
-  });
-}
-
 test("Excel's published schema accepts the description of every function", () => {
-  const check = publishedCheck();
+  const check = publishedSchema("extensionFunction");
   check(described);
   expect(check.errors ?? []).toEqual([]);
   expect(check([{ id: "A", name: "A", description: "" }])).toBe(false);
@@ -58,9 +26,37 @@ test("every function keeps the naming rules Excel states for custom functions", 
 });
 
 test("two functions never meet under one name in a stored file, where dots become underscores", () => {
-  const stored = described.map(({ id }) => id.replace(/\./g, "_"));
+  // Source: Microsoft in Excel-Custom-Functions issue 108: a file holds "_xldudf_" and the name with its namespace.
+  const stored = described.map(
+    ({ id }) => `_xldudf_${`SYRUP.${id}`.replace(/\./g, "_").toUpperCase()}`,
+  );
   expect(new Set(stored).size).toBe(stored.length);
   expect(stored.length).toBeGreaterThan(0);
+});
+
+test("ids, names and texts keep the lengths Excel states, and a name is its id", () => {
+  // Source: the published schema's maxLength: 64 for names, 128 for descriptions; 128 parameters.
+  for (const { id, name, description, parameters } of described) {
+    expect(name).toBe(id);
+    expect(id.length).toBeLessThanOrEqual(64);
+    expect(description.length).toBeLessThanOrEqual(128);
+    expect(parameters.length).toBeLessThanOrEqual(128);
+    const names = parameters.map((p) => p.name);
+    expect([id, new Set(names).size]).toEqual([id, names.length]);
+    for (const p of parameters) {
+      expect(p.name.length).toBeLessThanOrEqual(64);
+      expect(p.description.length).toBeLessThanOrEqual(128);
+    }
+  }
+});
+
+test("help for a function leads to its place on the add-in's front page", () => {
+  const [first] = metadata(
+    functions,
+    "https://farm.example/index.html",
+  ).functions;
+  expect(first?.helpUrl).toBe(`https://farm.example/index.html#${first?.id}`);
+  expect(described.every(({ helpUrl }) => helpUrl === undefined)).toBe(true);
 });
 
 test("an argument that may be left out never stands before one that is needed", () => {

@@ -69,6 +69,19 @@ test("a fault of ours is an error in the cell that does not blame the figures", 
   expect(refusal.message).toMatch(/fault of its own/);
 });
 
+test("an Excel without errors to choose from still gets the sentence", () => {
+  // Source: CustomFunctions.Error came with CustomFunctionsRuntime 1.2; what is thrown before is #VALUE!.
+  const old = { associate: excel.associate };
+  Object.assign(globalThis, { CustomFunctions: old });
+  try {
+    const refusal = caught(() => call("DENSITY", null, null, null, {}));
+    expect(refusal).not.toBeInstanceOf(WorksheetError);
+    expect(refusal.message).toContain("needs brix");
+  } finally {
+    Object.assign(globalThis, { CustomFunctions: excel });
+  }
+});
+
 function caught(run: () => unknown): Error {
   try {
     run();

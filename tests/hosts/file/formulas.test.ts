@@ -105,7 +105,7 @@ test("cells that share a formula each get their own, as a second reader gives it
   expect(found?.[5]).toBe("=C4*$A$1+SUM(C$2:C4)");
 });
 
-test("our function as Excel stores it, an array formula in one cell, loses nothing; a spilled one is told", async () => {
+test("our function as Excel stores it, an array formula in one cell, loses nothing; an old one of fixed size is told", async () => {
   const plain = await writeXlsx(
     bookOf({
       cells: [
@@ -140,7 +140,14 @@ test("our function as Excel stores it, an array formula in one cell, loses nothi
   expect(spilled.losses).toEqual(["the array formula in A2:B2 on sheet Lots"]);
   expect(spilled.workbook.sheets[0]?.cells).toEqual([
     { row: 0, column: 0, formula: "=SYRUP.DENSITY(B1,20)", value: 1.33 },
-    { row: 1, column: 0, formula: "=SYRUP.BLEND_SHARES(1,2,3)", value: 0.25 },
+    {
+      row: 1,
+      column: 0,
+      formula: "=SYRUP.BLEND_SHARES(1,2,3)",
+      value: 0.25,
+      spills: { rows: 1, columns: 2 },
+    },
+    { row: 1, column: 1, value: 0.75, spilled: true },
     { row: 2, column: 0, value: 7 },
   ]);
 });

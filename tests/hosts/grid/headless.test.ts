@@ -125,7 +125,7 @@ describe("calculating without a screen", () => {
     ]);
   });
 
-  test("a spilled answer is kept at its anchor and read by other formulas", async () => {
+  test("a spilled answer is in every cell it fills and read by other formulas", async () => {
     const { workbook } = await calculate(
       bookOf([
         { row: 0, column: 0, formula: "=SYRUP.LADDER(3)" },
@@ -134,10 +134,17 @@ describe("calculating without a screen", () => {
       ]),
       standIns,
     );
-    expect(workbook.sheets[0]?.cells.map((c) => c.value)).toEqual([
-      1,
-      30,
-      "step 2",
+    expect(
+      workbook.sheets[0]?.cells.map((c) => [c.row, c.column, c.value]),
+    ).toEqual([
+      [0, 0, 1],
+      [0, 1, "step 1"],
+      [0, 5, 30],
+      [1, 0, 2],
+      [1, 1, "step 2"],
+      [1, 5, "step 2"],
+      [2, 0, 3],
+      [2, 1, "step 3"],
     ]);
   });
 });

@@ -9,6 +9,8 @@ import { callFigures } from "./calls";
 import { editFigures } from "./edits";
 import type { Section } from "./figure";
 import { fileFigures } from "./files";
+import { generalFigures } from "./general-library";
+import { longTableFigures } from "./long-tables";
 import { lotFigures } from "./lots";
 import { benchmarksPage } from "./page";
 
@@ -56,6 +58,20 @@ function measurements(
         "Reading and checking the arguments, the arithmetic, checking the answer; against the arithmetic alone. Where the arithmetic is a handful of operations the ratio cannot be small: there the aim is missed, by a fraction of a microsecond.",
       yardstick: "Bare",
       figures: await callFigures(short),
+    }),
+    async () => ({
+      title: "Against a general function library",
+      about:
+        "The same answers from a general library of worksheet functions, which takes numbers as they come: it checks no unit, no limit and no blank, and has no sentence to give. Where it is slower it does more than we need of it.",
+      yardstick: "General library",
+      figures: await generalFigures(root, short),
+    }),
+    async () => ({
+      title: "Long tables",
+      about:
+        "Each against ten calls over a tenth of the rows: 1 time is growth in a straight line.",
+      yardstick: "Ten short tables",
+      figures: await longTableFigures(long),
     }),
     async () => ({
       title: "Costing from a long table of lots",

@@ -4,7 +4,7 @@ import type { Finding } from "../../../book/finding";
 import { useGoTo } from "../go-to";
 import type { OpenBook } from "../open-book";
 import { usePaneStyles } from "../styles";
-import { sentence } from "../why/explain";
+import { sentence } from "../sentence";
 import { placeOfFinding } from "./place-of-finding";
 
 /** More than this at once is no list any more; the rest is one press away. */

@@ -1,6 +1,6 @@
+import { newestDayIn } from "../../../book/newest-day";
 import type { TableContents } from "../../../hosts/host";
 import { isoDate } from "../../../measures/read-date";
-import { as } from "../../../measures/quantity";
 import { tableRows } from "../table-rows";
 import type { Choice } from "./form-parts";
 import type { PartKind } from "./slots";
@@ -33,19 +33,10 @@ export function textChoices(
 }
 
 /**
- * The newest day the book knows, "2026-11-20". Costing sheets reckon prices as of that day, so a price that starts
- * later would not be seen yet.
+ * The newest day of the book, "2026-11-20". Costing sheets reckon prices as of that day, so a price that starts later
+ * would not be seen yet.
  */
 export function newestDay(tables: readonly TableContents[]): string {
-  const days = [
-    ["Lots", "Received"],
-    ["LotUse", "Date"],
-    ["Runs", "Date"],
-    ["BulkPrices", "Valid from"],
-  ].flatMap(([table, heading]) =>
-    tableRows(tables, table ?? "").flatMap(
-      (row) => row.number(heading ?? "") ?? [],
-    ),
-  );
-  return days.length === 0 ? "" : isoDate(as(Math.max(...days)));
+  const day = newestDayIn(tables);
+  return day === undefined ? "" : isoDate(day);
 }

@@ -2,7 +2,7 @@ import type { Change, TableContents, TableRows } from "../../../hosts/host";
 import { as } from "../../../measures/quantity";
 import { isoDate } from "../../../measures/read-date";
 import type { CellValue } from "../../../sheets/workbook";
-import { sentence } from "../why/explain";
+import { sentence } from "../sentence";
 import { plannedSheet } from "../price/build";
 import type { NewRows } from "./read-draft";
 

@@ -2,7 +2,8 @@ import type { ReactNode } from "react";
 import { makeStyles, mergeClasses, tokens } from "@fluentui/react-components";
 import { amount, share } from "../money";
 import { usePaneStyles } from "../styles";
-import { sentence } from "../why/explain";
+import { sentence } from "../sentence";
+import { channelFacts } from "./channel-facts";
 import { isShort, isShortByFees, type ChannelPrice } from "./costing";
 
 /** Prices by channel: what is charged, what stays, what was wanted. Under goal is said in words, never by colour alone. */
@@ -68,13 +69,9 @@ function PricedChannel({
         </span>
       </div>
       <dl className={styles.facts}>
-        <Fact name="Margin" value={share(channel.margin)} />
-        <Fact name="Markup" value={share(channel.markup)} />
-        {isNumber(channel.kept) && (
-          <Fact name="After its own costs" value={share(channel.kept)} />
-        )}
-        <Fact name="Goal" value={share(channel.goal)} />
-        <Fact name="Price for the goal" value={amount(channel.goalPrice)} />
+        {channelFacts(channel).map(([name, value]) => (
+          <Fact key={name} name={name} value={value} />
+        ))}
       </dl>
       {channel.verdict !== "" && (
         <p

@@ -1,9 +1,9 @@
-import { useEffect, useState, type ReactNode } from "react";
+import { Suspense, useEffect, useState, type ReactNode } from "react";
 import { Button, Spinner } from "@fluentui/react-components";
 import type { Host } from "../../../hosts/host";
+import { BuildCard } from "../lazy-views";
 import { sentenceOf, type OpenBook } from "../open-book";
 import { usePaneStyles } from "../styles";
-import { BuildCard } from "./build-card";
 import { readCosting, type Costing } from "./costing";
 import { CostingView } from "./costing-view";
 import { ProductPicker } from "./product-picker";
@@ -73,12 +73,14 @@ export function PriceView(props: {
         !reading.isReading &&
         !reading.costing &&
         !reading.trouble && (
-          <BuildCard
-            key={product.code}
-            host={host}
-            book={book}
-            product={product.code}
-          />
+          <Suspense fallback={<Spinner size="small" label="Opening …" />}>
+            <BuildCard
+              key={product.code}
+              host={host}
+              book={book}
+              product={product.code}
+            />
+          </Suspense>
         )}
       <Button appearance={product ? "subtle" : "secondary"} onClick={startNew}>
         Set up a new product

@@ -1,5 +1,6 @@
 import { useState, type ReactNode } from "react";
 import { Field, Select } from "@fluentui/react-components";
+import { isAgedKind } from "../../../book/aged-syrup";
 import type { CellPlace, Host } from "../../../hosts/host";
 import { cellAddress } from "../../../sheets/address";
 import type { CellValue } from "../../../sheets/workbook";
@@ -81,8 +82,9 @@ export function RunInputs(props: {
       )}
       {!bulk && (
         <p className={pane.quiet}>
-          The table Bulk prices has no row for {product.kind || "this syrup"},
-          so there is no price to change here.
+          {isAgedKind(product.kind)
+            ? "Aged syrup follows the bulk price of what went into the barrels: change it in the table Bulk prices."
+            : `The table Bulk prices has no row for ${product.kind || "this syrup"}, so there is no price to change here.`}
         </p>
       )}
     </div>

@@ -7,7 +7,7 @@ import {
 } from "@fluentui/react-components";
 import type { CellFacts, Host } from "../../../hosts/host";
 import { useGoTo } from "../go-to";
-import { sentence } from "../why/explain";
+import { sentence } from "../sentence";
 import type { Costing } from "./costing";
 
 /** Names what is missing. While something is missing there is no total, on the sheet or here. */

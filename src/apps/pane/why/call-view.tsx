@@ -4,7 +4,7 @@ import { useGoTo } from "../go-to";
 import { Section } from "../section";
 import { usePaneStyles } from "../styles";
 import type { CallShown } from "./call";
-import { sentence } from "./explain";
+import { sentence } from "../sentence";
 
 /** One of our functions: its line of arithmetic, or its refusal and what to type instead. */
 export function CallView(props: {

@@ -1,5 +1,10 @@
 import { explained } from "../../../functions/answer";
-import type { Args, Definition } from "../../../functions/define";
+import type {
+  Answer,
+  Answers,
+  Args,
+  Definition,
+} from "../../../functions/define";
 import { CannotAnswer } from "../../../measures/cannot-answer";
 import type { CellPlace } from "../../../hosts/host";
 import type { Term } from "../../../terms/term";
@@ -24,10 +29,13 @@ export interface CallShown {
   readonly definition: Definition;
   /** The line of arithmetic, where every argument could be read and there is an answer. */
   readonly line?: string;
+  readonly answer?: Answer | Answers;
   readonly refusal?: string;
   /** What to type instead, a sentence for each argument the refusal names. */
   readonly instead: readonly string[];
   readonly args: readonly ArgumentShown[];
+  /** What the function was given, where all of it could be read. */
+  readonly given?: readonly Value[];
 }
 
 type Call = Extract<Formula, { kind: "call" }>;
@@ -47,21 +55,21 @@ export async function explainCall(
   );
   const base = { definition, args, instead: [] };
   if (read.some((known) => known === undefined)) return base;
+  const given = read.map((known) => known?.value ?? null);
   try {
-    return { ...base, line: explained(definition, read.map(raw)).why };
+    const { answer, why } = explained(definition, given);
+    return { ...base, given, line: why, answer };
   } catch (refusal) {
     if (!(refusal instanceof CannotAnswer)) throw refusal;
     const sentence = refusal.message;
     return {
       ...base,
+      given,
       refusal: sentence,
       instead: whatInstead(definition, sentence),
     };
   }
 }
-
-const raw = (known: { readonly value: Value } | undefined): Value | undefined =>
-  known?.value;
 
 function shownArgument(
   term: Args[string],

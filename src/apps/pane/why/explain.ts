@@ -1,5 +1,6 @@
 import type { CellFacts, CellPlace } from "../../../hosts/host";
 import type { Term } from "../../../terms/term";
+import { sentence } from "../sentence";
 import { explainCall, type CallShown } from "./call";
 import { readFormula, type Formula } from "./formula";
 import { addressOf, labelOf } from "./labels";
@@ -179,8 +180,3 @@ function problemOf(
     problem: meanings[facts.value.error] ?? "The formula gives an error.",
   };
 }
-
-export const sentence = (text: string): string => {
-  const capital = text.charAt(0).toUpperCase() + text.slice(1);
-  return /[.?!]$/.test(capital) ? capital : `${capital}.`;
-};

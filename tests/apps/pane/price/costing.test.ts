@@ -1,3 +1,4 @@
+import { channelFacts } from "../../../../src/apps/pane/price/channel-facts";
 import {
   isShort,
   isShortByFees,
@@ -106,6 +107,40 @@ test("short in spite of its margin is told apart from short by its margin", () =
   expect(isShortByFees(channel)).toBe(true);
   expect(isShortByFees({ ...channel, margin: 0.5 })).toBe(false);
   expect(isShortByFees({ ...channel, verdict: "meets its goal" })).toBe(false);
+});
+
+test("a channel's figures are told once each, and a withheld one not at all", () => {
+  const channel = {
+    channel: "Own web shop",
+    price: 13.49,
+    margin: 0.657,
+    goal: 0.55,
+    markup: 1.912,
+    goalPrice: 14.99,
+    verdict: "under its goal",
+    kept: 0.48,
+  };
+  const told = (changes: object): readonly (readonly string[])[] =>
+    channelFacts({ ...channel, ...changes });
+  expect(told({})).toEqual([
+    ["Margin", "65.7 %"],
+    ["Markup", "191.2 %"],
+    ["After its own costs", "48 %"],
+    ["Goal", "55 %"],
+    ["Price for the goal", "$14.99"],
+  ]);
+  const names = (changes: object): readonly (string | undefined)[] =>
+    told(changes).map(([name]) => name);
+  expect(names({ kept: 0.657 })).not.toContain("After its own costs");
+  const refused = { error: "#N/A" };
+  expect(
+    names({
+      margin: refused,
+      markup: refused,
+      kept: refused,
+      goalPrice: refused,
+    }),
+  ).toEqual(["Goal"]);
 });
 
 test("the cells are asked for once, as one rectangle", async () => {

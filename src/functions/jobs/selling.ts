@@ -1,0 +1,157 @@
+import type { JobGroup } from "./job";
+
+export const sellingJobs: readonly JobGroup[] = [
+  {
+    title: "Prices",
+    jobs: [
+      { question: "What price leaves my margin?", by: "PRICE_FOR_MARGIN" },
+      {
+        question: "What price that ends in .99 leaves my margin?",
+        cells: [
+          ["Cost", 4.85],
+          ["Margin", 0.35],
+        ],
+        formula: "=SYRUP.ROUND_PRICE(SYRUP.PRICE_FOR_MARGIN(B2, B3))",
+        gives: 7.99,
+        unit: "",
+        source: "hand arithmetic: 4.85 ÷ 65 % = 7.46",
+      },
+      {
+        question:
+          "What price leaves it when fees, marketing and returns take shares?",
+        cells: [
+          ["Cost", 5],
+          ["Margin", 0.3],
+          ["Fees", 0.1],
+          ["Marketing", 0.08],
+          ["Returns", 0.02],
+          ["Monthly fee", 40],
+          ["Bottles a month", 80],
+        ],
+        formula: "=SYRUP.PRICE_FOR_MARGIN(B2, B3, B4+B5+B6, B7/B8)",
+        gives: 11,
+        unit: "",
+        source: "hand arithmetic: (5 + 0.50) ÷ (1 − 50 %)",
+      },
+      { question: "What margin is in a price?", by: "MARGIN" },
+      { question: "What is that on top of the cost?", by: "MARKUP" },
+      { question: "What does the price round to?", by: "ROUND_PRICE" },
+      { question: "What does an online order leave me?", by: "ORDER_PROFIT" },
+      { question: "What do I get of a shelf price?", by: "NET_FROM_SHELF" },
+      {
+        question: "What margin is left to me of a shelf price?",
+        cells: [
+          ["On the shelf", 20],
+          ["Shop's margin", 0.4],
+          ["Distributor's margin", 0.25],
+          ["My cost", 6.3],
+        ],
+        formula: "=SYRUP.MARGIN(SYRUP.NET_FROM_SHELF(B2, B3, B4), B5)",
+        gives: 0.3,
+        unit: "as a share",
+        source: "hand arithmetic: 20 × 60 % × 75 % = 9; 2.70 ÷ 9",
+      },
+      { question: "What will it be on the shelf?", by: "SHELF_FROM_NET" },
+      { question: "What is a price per fluid ounce?", by: "UNIT_PRICE" },
+      {
+        question: "How much cheaper by volume is the next size up?",
+        cells: [
+          ["Size, mL", "Price"],
+          [250, 10],
+          [500, 18],
+        ],
+        formula: "=1-SYRUP.UNIT_PRICE(B4, A4)/SYRUP.UNIT_PRICE(B3, A3)",
+        gives: 0.1,
+        unit: "as a share",
+        source: "hand arithmetic: 18 ÷ 500 is 90 % of 10 ÷ 250",
+      },
+      {
+        question: "How many must I sell to earn back a start?",
+        by: "BREAK_EVEN_UNITS",
+      },
+      {
+        question: "How many months is that?",
+        cells: [
+          ["Spent once", 1850],
+          ["Price", 9.5],
+          ["Direct cost", 4.5],
+          ["Sold a month", 74],
+        ],
+        formula: "=SYRUP.BREAK_EVEN_UNITS(B2, B3, B4)/B5",
+        gives: 5,
+        unit: "months",
+        source: "hand arithmetic: 370 ÷ 74",
+      },
+      {
+        question: "What is left of my margin when bulk syrup moves?",
+        cells: [
+          ["Price", 8],
+          ["Cost today", 5],
+          ["mL in each", 250],
+          ["Brix", 66.9],
+          ["Lost on the way", 0.02],
+          ["Change per lb", 0.3],
+        ],
+        formula: "=SYRUP.MARGIN(B2, B3+SYRUP.SYRUP_PER_BOTTLE(B4, B5, B6)*B7)",
+        gives: 0.34701,
+        unit: "as a share",
+        within: 0.00001,
+        source:
+          "hand arithmetic: 0.746415 lb × 0.30 = 0.2239; (8 − 5.2239) ÷ 8",
+      },
+      {
+        question: "What new price keeps my margin when the cost goes up?",
+        cells: [
+          ["Price", 8],
+          ["Cost", 5],
+          ["New cost", 5.5],
+        ],
+        formula: "=SYRUP.PRICE_FOR_MARGIN(B4, SYRUP.MARGIN(B2, B3))",
+        gives: 8.8,
+        unit: "",
+        source: "hand arithmetic: 5.50 ÷ 62.5 %; for the same money it is 8.50",
+      },
+      {
+        question: "What do I quote a bottle at this quantity?",
+        cells: [
+          ["Bottles", 1000],
+          ["Syrup in each", 1.8],
+          ["Crew per hour", 100],
+          ["Bottles an hour", 500],
+          ["Set-up, min", 60],
+          ["Margin", 0.35],
+          ["From", "Glass each"],
+          [504, 1.15],
+          [2016, 1.05],
+        ],
+        formula:
+          "=SYRUP.PRICE_FOR_MARGIN(B3+SYRUP.BREAK_PRICE(B2, A9:B10)+SYRUP.LABOR_PER_BOTTLE(B4, B2, B5, B6), B7)",
+        gives: 5,
+        unit: "",
+        source: "hand arithmetic: (1.80 + 1.15 + 0.30) ÷ 65 %",
+      },
+      {
+        question: "What did a customer leave me, all told?",
+        cells: [
+          ["Bottles", "Price", "Cost on the day"],
+          [120, 8, 5],
+          [60, 12, 8],
+          ["Fees", 90],
+          ["Freight", 110],
+        ],
+        formula: "=SUMPRODUCT(A3:A4*(B3:B4-C3:C4))-B5-B6",
+        gives: 400,
+        unit: "",
+        source: "hand arithmetic: 360 + 240 − 200",
+      },
+      {
+        question: "What is a price per pound by the gallon?",
+        by: "PRICE_PER_GALLON",
+      },
+      {
+        question: "What is a price per gallon by the pound?",
+        by: "PRICE_PER_POUND",
+      },
+    ],
+  },
+];

@@ -1,6 +1,0 @@
-import type { Kilograms } from "../../measures/quantity";
-import { KG_PER_LB } from "../../measures/units";
-
-/** "10,251" or "14.4": a weight as the office writes it in pounds. */
-export const poundsText = (weight: Kilograms): string =>
-  (weight / KG_PER_LB).toLocaleString("en-US", { maximumFractionDigits: 2 });
