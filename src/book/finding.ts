@@ -5,6 +5,8 @@ export interface Finding {
   readonly found: string;
   readonly meaning: string;
   readonly todo: string;
+  /** Money that hangs on it, in the books' currency, where that can be said: the list goes by it. */
+  readonly atStake?: number;
 }
 
 /** The finding as one line of text. */

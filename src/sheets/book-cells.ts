@@ -1,6 +1,7 @@
 import { bookTables, tableList } from "../book/book";
 import { columnAt, type Contents, contentsOf } from "../book/contents";
 import { unusable } from "../measures/cannot-answer";
+import { fixedAddress, sheetReference } from "./address";
 
 /** A declared column's cells as they stand; none where the workbook has no such table or column. */
 export function bookColumn(
@@ -49,4 +50,21 @@ export function refuseSheet(existing: readonly string[], name: string): void {
     throw unusable(
       `The sheet "${taken}" exists; rename or delete it before building a new one`,
     );
+}
+
+/** Where a declared column's cells stand: `Channels!$A$2:$A$9`, for a list to choose from. */
+export function bookRange(
+  contents: readonly Contents[],
+  key: keyof typeof bookTables,
+  name: string,
+): string {
+  const table = bookTables[key];
+  const given = contentsOf(contents, table);
+  const declared = (
+    table.columns as Readonly<Record<string, { readonly heading: string }>>
+  )[name];
+  if (!given || !declared)
+    throw unusable(`The workbook has no ${table.name} table`);
+  const column = given.column + columnAt(given.headings, declared);
+  return `${sheetReference(given.sheet)}!${fixedAddress(given.row + 1, column)}:${fixedAddress(given.row + Math.max(1, given.rows.length), column)}`;
 }

@@ -16,7 +16,8 @@ export function farmBook(given: readonly Contents[]): Workbook {
   };
 }
 
-function farmName(given: readonly Contents[]): string {
+/** What the farm calls itself in its settings. */
+export function farmName(given: readonly Contents[]): string {
   const contents = contentsOf(given, settings);
   if (contents === undefined) return "Our farm";
   const rows = readTable(settings, contents)

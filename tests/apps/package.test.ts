@@ -13,9 +13,14 @@ import path from "node:path";
 import { packageFaults } from "../../src/apps/cli/package-check";
 import type { PackageFiles } from "../../src/apps/cli/package-files";
 import { writePackage } from "../../src/apps/cli/package-output";
+import {
+  schemaFaults,
+  type ManifestCheck,
+} from "../../src/apps/cli/package-schema";
 import { manifestFaults } from "../../manifest/faults";
 import { root } from "../architecture/project-files";
 import { run } from "./cli/array-terminal";
+import { readByMicrosoft } from "./functions/published-checks";
 
 const BASE = "https://farm.example/tools/syrup/";
 let files: PackageFiles;
@@ -75,7 +80,10 @@ test("a package holds the add-in, its pane, both manifests, the icons and the wo
 
 test("it passes every check that needs no network, and names no other place than its own", async () => {
   expect(manifestFaults(text("manifest.xml"))).toEqual([]);
-  expect(await packageFaults(root, files, BASE)).toEqual([]);
+  expect(packageFaults(files, BASE)).toEqual([]);
+  expect(await schemaFaults(microsofts, text("unified/manifest.json"))).toEqual(
+    [],
+  );
   for (const file of [
     "manifest.xml",
     "unified/manifest.json",
@@ -86,27 +94,42 @@ test("it passes every check that needs no network, and names no other place than
   }
 });
 
-test("a package with a missing file, a stranger's script or a broken manifest is found out", async () => {
+test("a package with a missing file or with something from elsewhere is found out", () => {
   const broken = new Map(files);
   broken.delete("functions.js");
   broken.set(
     "index.html",
-    Buffer.from('<script src="https://cdn.example/x.js"></script>'),
+    Buffer.from(
+      '<script src="https://cdn.example/x.js"></script><link rel=icon href=https://cdn.example/y.png>',
+    ),
   );
-  broken.set(
-    "unified/manifest.json",
-    Buffer.from(text("unified/manifest.json").replace('"1.25"', '"one"')),
-  );
-  const faults = await packageFaults(root, broken, BASE);
-  expect(faults).toEqual(
+  expect(packageFaults(broken, BASE)).toEqual(
     expect.arrayContaining([
       "manifest.xml names functions.js, which is missing",
       "taskpane.html names functions.js, which is missing",
       "index.html loads https://cdn.example/x.js from elsewhere",
-      expect.stringContaining("unified/manifest.json is refused"),
+      "index.html loads https://cdn.example/y.png from elsewhere",
     ]),
   );
 });
+
+test.each([
+  ["an id that is no GUID", /"id": "[0-9a-f-]{36}"/, '"id": "syrup"'],
+  ["no developer", '"developer"', '"maker"'],
+])("a unified manifest with %s is refused", async (_, from, to) => {
+  const broken = text("unified/manifest.json").replace(from, to);
+  expect(await schemaFaults(microsofts, broken)).toEqual([
+    expect.stringMatching(/^unified\/manifest\.json is refused: .{10}/),
+  ]);
+});
+
+/** In a process of its own, where it can be loaded. */
+const microsofts: ManifestCheck = async (file) =>
+  readByMicrosoft(
+    "manifest.json",
+    readFileSync(file, "utf8"),
+    "validate",
+  ) as Awaited<ReturnType<ManifestCheck>>;
 
 test("the same sources and address give the same bytes", () => {
   const again = packaged();

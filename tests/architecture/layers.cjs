@@ -57,7 +57,8 @@ const layers = {
     npm: ["hucre", "fflate", "papaparse"],
   },
 
-  apps: { may: everyLayerBelowApps(), npm: [] },
+  // Bars are drawn for the pane and the command line alike, from one file.
+  apps: { may: everyLayerBelowApps(), npm: ["bwip-js"] },
   "apps/pane": {
     may: [...everyLayerBelowApps(), "apps"],
     npm: ["react", "react-dom", "@fluentui/*"],

@@ -97,7 +97,7 @@ test("an answer of several cells says which it fills and finds no room in a tabl
     .getByRole("button", { name: "Start from these values" })
     .first()
     .click();
-  await goToCell("B3");
+  await goToCell("B5");
   await expectText("cells are not empty");
   await goToCell("G3");
   await expectText("The answer fills G3:I3");
@@ -112,6 +112,7 @@ test("by keyboard alone: find, fill in, put, and go back to where one was", asyn
   await key("F6");
   await key("End");
   expect(await focused()).toBe("Function guide");
+  await page.getByLabel("What do you want to know?").waitFor();
   await tabTo(/^What do you want to know\?$/);
   await page.keyboard.type("margin");
   await expectText("answers, best first");

@@ -156,6 +156,8 @@ test("by keyboard alone: find a product, build its sheet, change the bulk price"
   await page.getByRole("option", { name: /P250-LOFT/ }).waitFor();
   await key("ArrowDown");
   await key("Enter");
+  // What builds a sheet is fetched when it is wanted.
+  await page.getByRole("button", { name: "Build costing sheet" }).waitFor();
   await tabTo(/^Build costing sheet$/);
   await key("Enter");
   await expectText("a bottle at today's price");

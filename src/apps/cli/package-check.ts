@@ -1,24 +1,14 @@
-import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
-import { createRequire } from "node:module";
-import { tmpdir } from "node:os";
 import path from "node:path";
 import type { PackageFiles } from "./package-files";
 
 /**
- * What is wrong with a package, a sentence each: a manifest that names a file that is not in it, a script or style from
- * elsewhere, a unified manifest that Microsoft's own checker refuses. (The XML is checked when it is made.)
+ * What is wrong with a package, a sentence each: a manifest or page that names a file that is not in it, or a page that
+ * loads something from elsewhere. (The XML manifest is checked when it is made.)
  */
-export async function packageFaults(
-  root: string,
+export const packageFaults = (
   files: PackageFiles,
   base: string,
-): Promise<readonly string[]> {
-  return [
-    ...missingFiles(files, base),
-    ...strangers(files),
-    ...(await schemaFaults(root, textOf(files, "unified/manifest.json"))),
-  ];
-}
+): readonly string[] => [...missingFiles(files, base), ...strangers(files)];
 
 function textOf(files: PackageFiles, file: string): string {
   const bytes = files.get(file);
@@ -77,32 +67,3 @@ const addressesIn = (html: string, elements: RegExp): readonly string[] =>
   ]
     .filter(([, element = ""]) => elements.test(element))
     .map(([, , quoted, bare]) => quoted ?? bare ?? "");
-
-interface Checker {
-  validateManifest(file: string): Promise<{
-    readonly isValid: boolean;
-    readonly report?: {
-      readonly errors?: readonly { readonly content?: string }[];
-    };
-  }>;
-}
-
-async function schemaFaults(
-  root: string,
-  manifest: string,
-): Promise<readonly string[]> {
-  const { validateManifest } = createRequire(path.join(root, "package.json"))(
-    "office-addin-manifest",
-  ) as Checker;
-  const folder = mkdtempSync(path.join(tmpdir(), "manifest-"));
-  try {
-    const file = path.join(folder, "manifest.json");
-    writeFileSync(file, manifest);
-    const { isValid, report } = await validateManifest(file);
-    if (isValid) return [];
-    const said = (report?.errors ?? []).map(({ content }) => content ?? "?");
-    return [`unified/manifest.json is refused: ${said.join(", ")}`];
-  } finally {
-    rmSync(folder, { recursive: true, force: true });
-  }
-}

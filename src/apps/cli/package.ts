@@ -5,6 +5,7 @@ import { readOptions } from "./options";
 import { packageFaults } from "./package-check";
 import { packagedFiles } from "./package-files";
 import { writePackage } from "./package-output";
+import { microsoftsCheck, schemaFaults } from "./package-schema";
 import type { Command } from "./terminal";
 
 const USAGE = "npm run package -- --base https://ADDRESS/ [--out FOLDER]";
@@ -26,7 +27,13 @@ export const packageAddIn: Command = async (args, terminal) => {
   const out = path.resolve(values.out ?? path.join(terminal.root, "dist"));
   terminal.complain("Building the add-in and the workbench …");
   const files = await packagedFiles(terminal.root, base);
-  const faults = await packageFaults(terminal.root, files, base);
+  const faults = [
+    ...packageFaults(files, base),
+    ...(await schemaFaults(
+      microsoftsCheck(terminal.root),
+      files.get("unified/manifest.json")?.toString("utf8") ?? "",
+    )),
+  ];
   if (faults.length > 0)
     throw new Error(`The package has faults: ${faults.join("; ")}`);
   writePackage(files, out);

@@ -29,10 +29,11 @@ export function checkedOutput(
   file: string,
   force: boolean,
   option = "--out",
+  extension = ".xlsx",
 ): string {
   const full = path.resolve(file);
-  if (path.extname(file).toLowerCase() !== ".xlsx")
-    throw unusable(`${option} ${file}: the name must end with .xlsx.`);
+  if (path.extname(file).toLowerCase() !== extension)
+    throw unusable(`${option} ${file}: the name must end with ${extension}.`);
   if (!existsSync(path.dirname(full)))
     throw unusable(`${option} ${file}: the folder does not exist.`);
   if (existsSync(full) && !force)

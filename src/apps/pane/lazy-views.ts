@@ -11,8 +11,26 @@ export const FindingsView = lazy(async () => ({
 export const GuideView = lazy(async () => ({
   default: (await import("./guide/guide-view")).GuideView,
 }));
+export const HandoverView = lazy(async () => ({
+  default: (await import("./handover/handover-view")).HandoverView,
+}));
 export const NewProductView = lazy(async () => ({
   default: (await import("./new-product/new-product-view")).NewProductView,
+}));
+export const PriceListView = lazy(async () => ({
+  default: (await import("./prices/price-list-view")).PriceListView,
+}));
+export const QuoteView = lazy(async () => ({
+  default: (await import("./quote/quote-view")).QuoteView,
+}));
+export const RunPlannerView = lazy(async () => ({
+  default: (await import("./run-planner/run-planner-view")).RunPlannerView,
+}));
+export const YearView = lazy(async () => ({
+  default: (await import("./year/year-view")).YearView,
+}));
+export const TotesView = lazy(async () => ({
+  default: (await import("./totes/totes-view")).TotesView,
 }));
 export const WhyView = lazy(async () => ({
   default: (await import("./why/why-view")).WhyView,

@@ -1,28 +1,33 @@
-import {
-  Suspense,
-  useDeferredValue,
-  useMemo,
-  useState,
-  type ReactNode,
-} from "react";
+import { Suspense, useState, type ReactNode } from "react";
 import {
   FluentProvider,
   Spinner,
   makeStyles,
   tokens,
 } from "@fluentui/react-components";
-import { readBook } from "../../book/read";
-import type { Finding } from "../../book/finding";
 import type { Host } from "../../hosts/host";
 import { VIEW_ID } from "./focus-view";
 import { GoToProvider } from "./go-to";
 import { startOfGuide } from "./guide/guide-state";
 import { LastWriteBar, LastWriteProvider } from "./last-write";
-import { FindingsView, GuideView, NewProductView, WhyView } from "./lazy-views";
+import {
+  FindingsView,
+  GuideView,
+  HandoverView,
+  NewProductView,
+  PriceListView,
+  QuoteView,
+  RunPlannerView,
+  TotesView,
+  WhyView,
+  YearView,
+} from "./lazy-views";
 import { newestDay } from "./new-product/choices";
 import { emptyDraft, type Draft } from "./new-product/draft";
-import { useOpenBook, type OpenBook } from "./open-book";
+import { useFindings } from "./findings/use-findings";
+import { useOpenBook } from "./open-book";
 import { PriceView } from "./price/price-view";
+import { emptyRun } from "./run-planner/run-draft";
 import { usePaneStyles } from "./styles";
 import { Tabs } from "./tabs";
 import { darkTheme, lightTheme } from "./theme";
@@ -36,7 +41,17 @@ export interface PaneProps {
   readonly showSheet?: () => void;
 }
 
-type View = "price" | "why" | "findings" | "guide";
+type View =
+  | "price"
+  | "handover"
+  | "prices"
+  | "run"
+  | "quote"
+  | "year"
+  | "totes"
+  | "why"
+  | "findings"
+  | "guide";
 
 /** The pane beside a workbook. It knows only the port, so it is the same in the workbench and in Excel. */
 export function Pane(props: PaneProps): ReactNode {
@@ -66,16 +81,23 @@ function Views({ host, dark, watchEdits }: PaneProps): ReactNode {
   const [draft, setDraft] = useState<Draft>();
   const [isNew, setIsNew] = useState(false);
   const [guide, setGuide] = useState(startOfGuide);
+  const [run, setRun] = useState(emptyRun);
   const { book, trouble } = useOpenBook(host, watchEdits);
-  const findings = useFindings(book);
+  const findings = useFindings(book, view === "findings");
   return (
     <>
       <Tabs
         label="Views"
         tabs={[
           { value: "price", text: "Price a product" },
-          { value: "why", text: "Why this cell" },
+          { value: "prices", text: "Price list" },
+          { value: "run", text: "Run planner" },
+          { value: "quote", text: "Quote" },
+          { value: "year", text: "Channels and years" },
+          { value: "totes", text: "Totes" },
+          { value: "handover", text: "Hand over a copy" },
           { value: "findings", text: "Findings", count: findings.length },
+          { value: "why", text: "Why this cell" },
           { value: "guide", text: "Function guide" },
         ]}
         chosen={view}
@@ -120,6 +142,50 @@ function Views({ host, dark, watchEdits }: PaneProps): ReactNode {
                 }}
               />
             )}
+            {book && view === "prices" && (
+              <PriceListView
+                host={host}
+                book={book}
+                dark={dark}
+                open={(code) => {
+                  setProduct(code);
+                  setIsNew(false);
+                  setView("price");
+                }}
+              />
+            )}
+            {book && view === "run" && (
+              <RunPlannerView
+                host={host}
+                book={book}
+                dark={dark}
+                chosen={product}
+                choose={setProduct}
+                draft={run}
+                change={setRun}
+              />
+            )}
+            {book && view === "quote" && (
+              <QuoteView
+                host={host}
+                book={book}
+                chosen={product}
+                choose={setProduct}
+              />
+            )}
+            {book && view === "year" && (
+              <YearView
+                host={host}
+                book={book}
+                dark={dark}
+                chosen={product}
+                choose={setProduct}
+              />
+            )}
+            {book && view === "totes" && <TotesView host={host} book={book} />}
+            {book && view === "handover" && (
+              <HandoverView host={host} book={book} />
+            )}
             {book && view === "why" && <WhyView host={host} book={book} />}
             {book && view === "findings" && (
               <FindingsView book={book} findings={findings} />
@@ -138,12 +204,6 @@ function Views({ host, dark, watchEdits }: PaneProps): ReactNode {
       <LastWriteBar />
     </>
   );
-}
-
-/** Reading the whole book takes a moment; the view in front goes first. */
-function useFindings(book: OpenBook | undefined): readonly Finding[] {
-  const quiet = useDeferredValue(book);
-  return useMemo(() => (quiet ? readBook(quiet.tables).findings : []), [quiet]);
 }
 
 const useStyles = makeStyles({

@@ -9,16 +9,21 @@ export function gathered<R extends { readonly place: string }>(
     readonly found: (rows: readonly R[]) => string;
     readonly meaning: string;
     readonly todo: string;
+    /** Money that hangs on them; undefined where it cannot be said. */
+    readonly atStake?: number | ((rows: readonly R[]) => number | undefined);
   },
 ): readonly Finding[] {
   const first = rows[0];
   if (first === undefined) return [];
+  const stake =
+    typeof says.atStake === "function" ? says.atStake(rows) : says.atStake;
   return [
     {
       where: `${first.place}, ${says.column}`,
       found: says.found(rows),
       meaning: says.meaning,
       todo: says.todo,
+      ...(stake === undefined ? {} : { atStake: stake }),
     },
   ];
 }

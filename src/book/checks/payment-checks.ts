@@ -3,6 +3,7 @@ import type { Book, BookRow } from "../book";
 import { newestDay } from "../newest-day";
 import { type Finding, listed } from "../finding";
 import { isSameName, sameName } from "../keys";
+import { setting } from "../setting";
 import { gathered, moneyText } from "./gathered";
 
 /** Who still owes us, who paid too much, and payments that fit no invoice. Each money is kept apart. */
@@ -25,6 +26,7 @@ export function paymentChecks(book: Book): readonly Finding[] {
           `unpaid after the due date: ${listed(rows.map((row) => `${row.billOfLading} ${row.customer} ${moneyText(row.balance, row.currency)}`))}`,
         meaning: `the due date had passed on ${today === undefined ? "the book's day" : isoDate(today)}`,
         todo: "remind the customer, or enter the payment or the credit",
+        atStake: (rows) => inBooksMoney(book, rows),
       },
     ),
     ...gathered(
@@ -35,6 +37,7 @@ export function paymentChecks(book: Book): readonly Finding[] {
           `paid too much: ${listed(rows.map((row) => `${row.billOfLading} ${row.customer} ${moneyText(-row.balance, row.currency)}`))}`,
         meaning: "we owe the customer this money; it settles no other invoice",
         todo: "send it back, or agree a credit",
+        atStake: (rows) => inBooksMoney(book, rows),
       },
     ),
     ...gathered(
@@ -59,6 +62,18 @@ export function paymentChecks(book: Book): readonly Finding[] {
       },
     ),
   ];
+}
+
+/** What of it is in the books' own money; amounts in another are never added to it. */
+function inBooksMoney(
+  book: Book,
+  rows: readonly { readonly balance: number; readonly currency: string }[],
+): number | undefined {
+  const money = setting(book, "Books money");
+  const own = rows.filter(({ currency }) => currency === money);
+  return own.length === 0
+    ? undefined
+    : own.reduce((sum, { balance }) => sum + Math.abs(balance), 0);
 }
 
 /** What is left to pay of an invoice, counting only its own customer's payments in its own money. */

@@ -3,6 +3,8 @@ import { densityInAir } from "../../trade/syrup/density";
 import type { Book, BookRow } from "../book";
 import { type Finding, listed } from "../finding";
 import { isSameName, sameName } from "../keys";
+import { newestDay } from "../newest-day";
+import { valuedAt, valuingChannel } from "../overheads-season";
 import { drawnFor } from "../stock";
 import { figure, gathered, pounds } from "./gathered";
 import { LEAST_BRIX } from "./stock-checks";
@@ -18,6 +20,7 @@ export const runChecks = (book: Book): readonly Finding[] => [
         `bottled light: ${listed(rows.map((run) => `${run.run} ${run.product} (${run.brix} °Bx)`))}`,
       meaning: `syrup lighter than ${LEAST_BRIX} °Bx is below the standard for table syrup`,
       todo: "hold these bottles until the reading has been checked",
+      atStake: (rows) => worthOf(book, rows),
     },
   ),
   ...thinFills(book),
@@ -69,6 +72,7 @@ function organicInOrdinary(book: Book): readonly Finding[] {
       `organic syrup in goods not sold as organic: ${listed(byLot(rows))}`,
     meaning: "the organic premium paid for it is not earned back",
     todo: "draw an ordinary lot, or mark the product as organic in Products",
+    atStake: (rows) => premiumOf(book, rows),
   });
 }
 
@@ -110,7 +114,53 @@ function thinFills(book: Book): readonly Finding[] {
       `thin runs: ${listed(rows.map(({ run, product, mean, bottles }) => `${run.run} ${product.product} (${bottles} bottles average ${millilitres(mean)} of ${millilitres(product.declared)} mL)`))}`,
     meaning: "the bottles weighed hold less on average than the label promises",
     todo: "test the run under Fill check before more of it is sold",
+    atStake: (rows) =>
+      worthOf(
+        book,
+        rows.map(({ run }) => run),
+      ),
   });
+}
+
+/** What the bottles of these runs sell for; undefined where one has no price. */
+function worthOf(
+  book: Book,
+  runs: readonly BookRow<"runs">[],
+): number | undefined {
+  const channel = valuingChannel(book);
+  const day = newestDay(book);
+  return runs.reduce<number | undefined>((sum, run) => {
+    const price = day && valuedAt(book, run.product, channel, day);
+    return sum === undefined || price === undefined
+      ? undefined
+      : sum + run.goodBottles * price;
+  }, 0);
+}
+
+/** What the pounds drawn cost above ordinary lots of their grade; undefined where there is none to compare with. */
+function premiumOf(
+  book: Book,
+  uses: readonly BookRow<"lotUse">[],
+): number | undefined {
+  const paid = uses.flatMap((use) => {
+    const lot = book.lots.find((row) => isSameName(row.lot, use.from));
+    const like = book.lots.filter(
+      (row) =>
+        lot !== undefined &&
+        row.organic !== true &&
+        isSameName(row.grade, lot.grade) &&
+        row.cropYear === lot.cropYear,
+    );
+    if (!lot || like.length === 0) return [];
+    const ordinary =
+      like.reduce((sum, row) => sum + row.pricePerPound, 0) / like.length;
+    return [
+      (use.pounds / KG_PER_LB) * Math.max(0, lot.pricePerPound - ordinary),
+    ];
+  });
+  return paid.length === 0
+    ? undefined
+    : paid.reduce((sum, one) => sum + one, 0);
 }
 
 const millilitres = (litres: number): string =>

@@ -40,6 +40,12 @@ export function stockChecks(book: Book): readonly Finding[] {
           `light lots in stock: ${listed(rows.map((lot) => `${lot.lot} (${lot.brix} °Bx, ${pounds(leftOfLot(book, lot))} left)`))}`,
         meaning: `syrup lighter than ${LEAST_BRIX} °Bx is below the standard for table syrup`,
         todo: "blend with a heavier lot or boil it down before packing",
+        atStake: (rows) =>
+          rows.reduce(
+            (sum, lot) =>
+              sum + (leftOfLot(book, lot) / KG_PER_LB) * lot.pricePerPound,
+            0,
+          ),
       },
     ),
     ...counts(book),
@@ -145,6 +151,7 @@ function counts(book: Book): readonly Finding[] {
         `the count differs from the book: ${listed(rows.map((row) => `${row.lot} by ${pounds((row.counted ?? 0) - row.book)} (${figure((100 * ((row.counted ?? 0) - row.book)) / row.book, 2)} %)`))}`,
       meaning: `more than ${COUNT_TOLERANCE * 100} % of a lot is unexplained`,
       todo: "look for a draw that was not written down, then adjust the lot",
+      atStake: (rows) => unexplained(book, rows),
     }),
     ...gathered(stale, {
       column: "Book lb",
@@ -154,6 +161,25 @@ function counts(book: Book): readonly Finding[] {
       todo: "take the book weight from Lots, Left lb, on the day of the count",
     }),
   ];
+}
+
+/** What the pounds between count and book cost, each way taken as a loss. */
+function unexplained(
+  book: Book,
+  rows: readonly BookRow<"stockCount">[],
+): number | undefined {
+  const worth = rows.map((row) => {
+    const lot = book.lots.find((known) => isSameName(known.lot, row.lot));
+    return (
+      lot &&
+      (Math.abs((row.counted ?? 0) - row.book) / KG_PER_LB) * lot.pricePerPound
+    );
+  });
+  return worth.reduce<number | undefined>(
+    (sum, one) =>
+      sum === undefined || one === undefined ? undefined : sum + one,
+    0,
+  );
 }
 
 const lotNames = (rows: readonly { readonly lot: string }[]): string =>

@@ -48,6 +48,9 @@ export type BlendPlan =
 /** A cell that calculates must not be waited for; the search takes longer with every lot. */
 const MOST_LOTS = 100;
 
+/** As a part of the dearest price. */
+const NOTHING = 1e-12;
+
 /**
  * The cheapest blend of a weight within limits of Brix and colour, or what stands in its way. Of blends that cost the
  * same it is the one that draws the most from the first lot, of those the most from the second, and so on. Limits that
@@ -128,7 +131,11 @@ const supplyOf = (lots: readonly BlendLot[], weight: Kilograms): Supply => ({
 
 function costsOf(lots: readonly BlendLot[]): readonly number[] {
   const dearest = Math.max(...lots.map(({ price }) => price)) || 1;
-  return lots.map(({ price }) => price / dearest);
+  // What is nothing beside the dearest is nothing; left in, its digits would only upset the search.
+  return lots.map(({ price }) => {
+    const part = price / dearest;
+    return part < NOTHING ? 0 : part;
+  });
 }
 
 function cheapestShares(

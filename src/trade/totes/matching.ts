@@ -44,9 +44,10 @@ export function applied(
     else
       unapplied.push({ receipt, left: receipt.amount, reason: reason ?? "" });
   }
+  const oldest =
+    matching === "oldest first" ? byDueDay(invoices) : new Map<string, never>();
   for (const [key, own] of unnamed) {
-    const open =
-      matching === "oldest first" ? openOldestFirst(invoices, paid, key) : [];
+    const open = { places: oldest.get(key) ?? [], next: 0 };
     for (const receipt of own) {
       const left = payOff(receipt.amount, open, invoices, paid);
       if (left > 0)
@@ -75,38 +76,37 @@ function misfit(
     : `invoice ${invoice.bill} is in ${invoice.currency}`;
 }
 
-/** The places of the account's open invoices by due day, those of one day as listed. */
-const openOldestFirst = (
+/** The places of every account's invoices by due day, those of one day as listed. */
+function byDueDay(
   invoices: readonly Invoice[],
-  paid: readonly number[],
-  key: string,
-): number[] =>
-  invoices
-    .map((invoice, place) => ({ invoice, place }))
-    .filter(
-      ({ invoice, place }) =>
-        accountKey(invoice) === key &&
-        toCents(invoice.amount - (paid[place] ?? 0)) > 0,
-    )
-    .sort((a, b) => a.invoice.due - b.invoice.due)
-    .map(({ place }) => place);
+): ReadonlyMap<string, readonly number[]> {
+  const places = new Map<string, number[]>();
+  invoices.forEach((invoice, place) => {
+    const own = places.get(accountKey(invoice));
+    if (own) own.push(place);
+    else places.set(accountKey(invoice), [place]);
+  });
+  const due = (place: number): number => invoices[place]?.due ?? 0;
+  for (const own of places.values()) own.sort((a, b) => due(a) - due(b));
+  return places;
+}
 
-/** Pays the open invoices from the first on and gives what is left of the money. */
+/** Pays the open invoices from the next on and gives what is left of the money. */
 function payOff(
   amount: Money,
-  open: number[],
+  open: { readonly places: readonly number[]; next: number },
   invoices: readonly Invoice[],
   paid: number[],
 ): Money {
   let left: Money = amount;
   while (left > 0) {
-    const place = open[0];
+    const place = open.places[open.next];
     if (place === undefined) break;
     const owed = toCents((invoices[place]?.amount ?? 0) - (paid[place] ?? 0));
-    const taken = Math.min(owed, left);
+    const taken = Math.max(0, Math.min(owed, left));
     paid[place] = toCents((paid[place] ?? 0) + taken);
     left = toCents(left - taken);
-    if (taken === owed) open.shift();
+    if (taken >= owed) open.next += 1;
   }
   return left;
 }

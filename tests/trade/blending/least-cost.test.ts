@@ -120,6 +120,46 @@ describe("laws of the cheapest blend", () => {
   });
 });
 
+test("prices that are nothing beside the dearest do not upset the search", () => {
+  // Found by the law above: the same lots have a blend at any prices.
+  const lot = (
+    available: number,
+    brix: number,
+    transmittance: number,
+    price: number,
+    n: number,
+  ): BlendLot => ({
+    name: `lot ${n}`,
+    available: as<Kilograms>(available),
+    brix: as<Brix>(brix),
+    transmittance: transmittance as NonNullable<BlendLot["transmittance"]>,
+    price: price as BlendLot["price"],
+    organic: false,
+  });
+  const lots = [
+    lot(24, 64, 25.92, 0, 1),
+    lot(0, 64, 8, 0, 2),
+    lot(360, 64.64, 53.76, 7.466935465936928e-120, 3),
+    lot(12, 64, 8, 7.466935465936929e-104, 4),
+    lot(1056, 64.72, 54.08, 1.0420713816912295e-201, 5),
+    lot(1104, 64.71, 25.76, 5e-324, 6),
+    lot(12, 65.47, 8, 1e-323, 7),
+    lot(336, 64.72, 25.92, 1.248138126421054e-199, 8),
+  ];
+  const wanted = {
+    weight: as<Kilograms>(1455.5),
+    brixMin: as<Brix>(64.096),
+    brixMax: as<Brix>(64.688),
+    transmittanceMin: 52.9 as NonNullable<BlendLot["transmittance"]>,
+    organicOnly: false,
+  };
+  const atOnePrice = lots.map((one) => ({
+    ...one,
+    price: 1.5 as BlendLot["price"],
+  }));
+  expect(blendPlan(lots, wanted).kind).toBe(blendPlan(atOnePrice, wanted).kind);
+});
+
 describe("blends that cost the same", () => {
   test("the answer is the same in every run", () => {
     onPlans(({ lots, wanted }, draws) => {

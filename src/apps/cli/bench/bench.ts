@@ -13,6 +13,8 @@ import { generalFigures } from "./general-library";
 import { longTableFigures } from "./long-tables";
 import { lotFigures } from "./lots";
 import { benchmarksPage } from "./page";
+import { toteFigures } from "./totes";
+import { priceListFigures } from "./price-lists";
 
 const USAGE = "npm run bench";
 const RUN = { product: "P250-LOFT", bottles: 1200 };
@@ -81,6 +83,13 @@ function measurements(
       figures: await lotFigures(short),
     }),
     async () => ({
+      title: "Totes",
+      about:
+        "Decades of totes, each against ten times the work over a tenth of the rows: 1 time is growth in a straight line.",
+      yardstick: "Ten short books",
+      figures: await toteFigures(contents, long),
+    }),
+    async () => ({
       title: "From an edit to the last cell that follows",
       about:
         "In the grid's engine without a screen; against the same edit in an empty workbook, which is the engine's own waiting.",
@@ -92,6 +101,13 @@ function measurements(
       about: `The demo book with the costing of ${RUN.product}; against the writing library alone writing the same cells without looks, tables, notes and limits.`,
       yardstick: "Bare writer",
       figures: await fileFigures(contents, RUN, long),
+    }),
+    async () => ({
+      title: "The price list of ever more products",
+      about:
+        "The demo farm's products over and over; an edit against the same in an empty workbook, a file against the writing library alone. The grid's engine goes over every formula of a workbook after each edit, so its time grows with all of them.",
+      yardstick: "Empty book or bare writer",
+      figures: await priceListFigures(contents, long),
     }),
     async () => ({
       title: "What is fetched",

@@ -53,7 +53,9 @@ export async function fileFigures(
   ];
 }
 
-const bareFile = (workbook: Workbook): Parameters<typeof writeBare>[0] => ({
+export const bareFile = (
+  workbook: Workbook,
+): Parameters<typeof writeBare>[0] => ({
   sheets: workbook.sheets.map(({ name, cells }) => ({
     name,
     cells: new Map(

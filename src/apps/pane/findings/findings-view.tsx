@@ -2,6 +2,7 @@ import { useState, type ReactNode } from "react";
 import { Button, Input, makeStyles, tokens } from "@fluentui/react-components";
 import type { Finding } from "../../../book/finding";
 import { useGoTo } from "../go-to";
+import { amount } from "../money";
 import type { OpenBook } from "../open-book";
 import { usePaneStyles } from "../styles";
 import { sentence } from "../sentence";
@@ -72,7 +73,11 @@ export function FindingsView(props: {
                 <span className={styles.whereText}>{finding.where}</span>
               )}
               <p className={pane.plain}>{sentence(finding.found)}</p>
-              <p className={pane.quiet}>{sentence(finding.meaning)}</p>
+              <p className={pane.quiet}>
+                {sentence(finding.meaning)}
+                {finding.atStake !== undefined &&
+                  ` At stake: about ${amount(Math.round(finding.atStake)).replace(/\.00$/, "")}.`}
+              </p>
               <p className={styles.todo}>{sentence(finding.todo)}</p>
             </li>
           );

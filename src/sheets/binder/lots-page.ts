@@ -1,0 +1,61 @@
+import type { Binder, BinderLot } from "../../book/binder-contents";
+import { balancePounds } from "../../book/totes-lots";
+import { type PrintedPage, weight } from "./printed-page";
+
+/** What becomes of syrup, in the words of Lot use, and what oak took. */
+const uses = [
+  ["bottled", "Bottled"],
+  ["tote sale", "Totes"],
+  ["into oak barrel", "Into oak"],
+  ["sold otherwise", "Sold otherwise"],
+  ["lost or adjusted", "Lost"],
+  ["taken by oak", "Taken by oak"],
+] as const;
+
+/** The mass balance of every lot and barrel over the season. */
+export const lotsPage = ({ season, lots }: Binder): PrintedPage => ({
+  name: "Binder lots",
+  title: `Lots and barrels over season ${season}, pounds`,
+  asides: [
+    "At the start, in, out and left; a count stands beside what the book says.",
+  ],
+  tables: (["lot", "barrel"] as const).map((kind) => ({
+    title: kind === "lot" ? "Lots" : "Oak barrels",
+    columns: [
+      { label: kind === "lot" ? "Lot" : "Barrel" },
+      { label: "At the start", format: weight, summed: true as const },
+      { label: "In", format: weight, summed: true as const },
+      ...uses.map(([, label]) => ({
+        label,
+        format: weight,
+        summed: true as const,
+      })),
+      { label: "Left", format: weight, summed: true as const },
+      { label: "Counted", format: weight },
+      { label: "Count less book", format: weight },
+      { label: "Closes" },
+    ],
+    rows: lots.filter((lot) => lot.kind === kind).map(row),
+  })),
+  widths: [14, 11, 10, 10, 10, 10, 10, 10, 10, 10, 10, 11, 9],
+  landscape: true,
+  foot: `Lots, season ${season}`,
+});
+
+const row = ({ name, opening, received, byUse, left, counted }: BinderLot) =>
+  [
+    name,
+    balancePounds(opening),
+    balancePounds(received),
+    ...uses.map(([what]) => {
+      const used = byUse.get(what);
+      return used === undefined ? undefined : balancePounds(used);
+    }),
+    balancePounds(left),
+    counted === undefined ? undefined : balancePounds(counted),
+    { formula: '=IF(ISNUMBER({10}),ROUND({10}-{9},6),"")' },
+    {
+      formula:
+        '=IF(ABS({1}+{2}-SUM({3}:{8})-{9})<0.00001,"yes","off by "&TEXT({1}+{2}-SUM({3}:{8})-{9},"#,##0.00"))',
+    },
+  ] as const;
