@@ -132,7 +132,7 @@ test("prices that are nothing beside the dearest do not upset the search", () =>
     name: `lot ${n}`,
     available: as<Kilograms>(available),
     brix: as<Brix>(brix),
-    transmittance: transmittance as NonNullable<BlendLot["transmittance"]>,
+    transmittance: transmittance,
     price: price as BlendLot["price"],
     organic: false,
   });
