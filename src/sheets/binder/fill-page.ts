@@ -64,7 +64,7 @@ export const fillPage = ({ season, fills, runs }: Binder): PrintedPage => ({
       ),
     },
   ],
-  widths: [10, 12, 12, 10, 11, 10, 12, 10, 10, 10, 12, 10, 9, 9, 11, 10],
+  widths: [10, 12, 13, 11, 12, 11, 11, 11, 11, 11, 13, 11, 10, 10, 12, 11],
   landscape: true,
   foot: `Fill checks, season ${season}`,
 });

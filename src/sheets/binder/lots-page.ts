@@ -37,7 +37,7 @@ export const lotsPage = ({ season, lots }: Binder): PrintedPage => ({
     ],
     rows: lots.filter((lot) => lot.kind === kind).map(row),
   })),
-  widths: [14, 11, 10, 10, 10, 10, 10, 10, 10, 10, 10, 11, 9],
+  widths: [14, 11, 11, 11, 11, 11, 13, 10, 11, 11, 11, 12, 11],
   landscape: true,
   foot: `Lots, season ${season}`,
 });

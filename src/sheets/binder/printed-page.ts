@@ -38,6 +38,7 @@ export type PageCell =
 /** The page as a sheet, with its title repeated at the head of every printed page. */
 export function printedSheet(page: PrintedPage): Sheet {
   const cells: Cell[] = [];
+  const heights: Record<number, number> = { 0: 26 };
   const put = (
     row: number,
     column: number,
@@ -45,7 +46,19 @@ export function printedSheet(page: PrintedPage): Sheet {
     cell: PageCell,
     format?: string,
   ): void => {
-    const place = { row, column, style: look(role, format) };
+    const style = look(role, format);
+    // Words beside a number of the column before would touch it.
+    const isApart = column > 0 && typeof cell === "string";
+    const place = {
+      row,
+      column,
+      style: isApart ? { ...style, align: "left" as const, indent: 1 } : style,
+    };
+    if (style.wrap === true && typeof cell === "string")
+      heights[row] = Math.max(
+        heights[row] ?? 0,
+        linesIn(cell, page.widths[column] ?? 10) * 13.5 + 4,
+      );
     if (cell === undefined || cell === "") cells.push(place);
     else if (typeof cell === "object")
       cells.push({ ...place, formula: inRow(cell.formula, row) });
@@ -95,11 +108,24 @@ export function printedSheet(page: PrintedPage): Sheet {
     validations: [],
     merges: [],
     widths: Object.fromEntries(page.widths.map((width, at) => [at, width])),
-    heights: { 0: 26 },
+    heights,
     frozen: { rows: 1, columns: 0 },
     tabColor: "#5b3a21",
     print: setup(page),
   };
+}
+
+/** Lines a text takes, word by word; a row does not grow by itself in a written file. */
+function linesIn(text: string, width: number): number {
+  let lines = 1;
+  let used = 0;
+  for (const { length } of text.split(" ")) {
+    if (used > 0 && used + 1 + length > width - 3) {
+      lines += 1;
+      used = length;
+    } else used += (used > 0 ? 1 : 0) + length;
+  }
+  return lines;
 }
 
 const roleOf = (cell: PageCell): Role =>

@@ -229,3 +229,15 @@ test("a season the book knows nothing of, a lot it does not hold and the book's 
   }
   expect(existsSync(out)).toBe(false);
 });
+
+test("a sentence that wraps has the room for its lines", () => {
+  const sheet = sheetOf(written, "Binder gaps");
+  const long = sheet.cells.filter(
+    ({ column, value }) =>
+      column === 1 && typeof value === "string" && value.length > 110,
+  );
+  expect(long.length).toBeGreaterThan(0);
+  // Two lines at least, of some 13 points each.
+  for (const { row } of long)
+    expect(sheet.heights[row] ?? 0).toBeGreaterThan(26);
+});
