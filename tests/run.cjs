@@ -8,22 +8,27 @@ const bin = (...parts) => path.join(root, "node_modules", ...parts);
 const REPORT = path.join(root, "tests/output/jest.json");
 const ESLINT_CONFIG = "tests/architecture/eslint.config.mjs";
 
-const checks = [
-  { name: "types", run: [bin("typescript/bin/tsc"), "--noEmit", "-p", "."] },
-  {
-    name: "lint",
-    run: [
-      bin("eslint/bin/eslint.js"),
-      "--config",
-      ESLINT_CONFIG,
-      "--max-warnings",
-      "0",
-      ".",
-    ],
-  },
-  { name: "format", run: [bin("prettier/bin/prettier.cjs"), "--check", "."] },
-  { name: "build", run: [path.join(__dirname, "build.cjs")] },
-];
+const types = {
+  name: "types",
+  run: [bin("typescript/bin/tsc"), "--noEmit", "-p", "."],
+};
+const lint = {
+  name: "lint",
+  run: [
+    bin("eslint/bin/eslint.js"),
+    "--config",
+    ESLINT_CONFIG,
+    "--max-warnings",
+    "0",
+    ".",
+  ],
+};
+const format = {
+  name: "format",
+  run: [bin("prettier/bin/prettier.cjs"), "--check", "."],
+};
+const build = { name: "build", run: [path.join(__dirname, "build.cjs")] };
+const lanes = [[lint], [types, format, build]];
 
 void main().then(({ passed, failed }) => {
   process.stdout.write(`${passed} passed, ${failed} failed\n`);
@@ -34,7 +39,12 @@ async function main() {
   let passed = 0;
   let failed = 0;
   const count = (ok) => (ok ? (passed += 1) : (failed += 1));
-  for (const { name, run } of checks) count(await check(name, run));
+  // Two at a time: one of them is as long as the other three.
+  await Promise.all(
+    lanes.map(async (lane) => {
+      for (const { name, run } of lane) count(await check(name, run));
+    }),
+  );
   const tests = await runJest();
   if (!tests.ok && tests.failed === 0) failed += 1;
   return { passed: passed + tests.passed, failed: failed + tests.failed };
@@ -43,10 +53,11 @@ async function main() {
 /** Runs one check quietly; what it said is shown only when it failed. */
 async function check(name, run) {
   const started = Date.now();
-  process.stdout.write(`${name} … `);
   const { code, said } = await node(run, "pipe");
   const seconds = ((Date.now() - started) / 1000).toFixed(1);
-  process.stdout.write(`${code === 0 ? "passed" : "FAILED"} (${seconds} s)\n`);
+  process.stdout.write(
+    `${name} ${code === 0 ? "passed" : "FAILED"} (${seconds} s)\n`,
+  );
   if (code !== 0) process.stdout.write(`${said.trimEnd()}\n`);
   return code === 0;
 }

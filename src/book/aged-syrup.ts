@@ -1,5 +1,6 @@
 import {
   as,
+  type Brix,
   type DaySerial,
   type Kilograms,
   type Money,
@@ -14,6 +15,7 @@ import { bulkPrice } from "./bulk-price";
 import { isSameName as same, sameName } from "./keys";
 import { setting } from "./setting";
 import { leftInBarrel } from "./stock";
+import { carriedOfRun, newestRun } from "./usual-run";
 import type { SyrupSource } from "./syrup-source";
 
 /** Whether a product's syrup kind says that it comes out of oak barrels. */
@@ -65,20 +67,18 @@ export function agedSyrup(
       ],
     };
   });
-  const run = book.runs
-    .filter(({ product: code }) => same(code, product.product))
-    .reduce<BookRow<"runs"> | undefined>(
-      (newest, next) => (newest && newest.date >= next.date ? newest : next),
-      undefined,
-    );
+  const carried = carriedOfRun(book, product.product, "Brix of the newest run");
+  const brix =
+    newestRun(book, product.product)?.brix ??
+    (carried === undefined ? undefined : as<Brix>(carried));
   return {
     lots: pricedLots(barrels.filter(({ left }) => left > 0)),
-    brix: run?.brix,
+    brix,
     replacement: average(barrels),
     needs: [
       ...new Set(barrels.flatMap(({ needs }) => needs)),
       ...(barrels.length === 0 ? ["an emptied oak barrel"] : []),
-      ...(run === undefined
+      ...(brix === undefined
         ? [`a Brix, as no run of ${product.product} gives one`]
         : []),
     ],

@@ -1,10 +1,10 @@
 import type { Kilograms } from "../measures/quantity";
 import { KG_PER_LB } from "../measures/units";
-import type { Binder } from "./binder-contents";
+import type { Binder, BinderRun } from "./binder-contents";
 import { type Book, bookTables } from "./book";
 import { gathered, pounds } from "./checks/gathered";
 import { type Finding, listed } from "./finding";
-import { sameName } from "./keys";
+import { isSameName } from "./keys";
 
 /** Tables an auditor reads; what is odd in them belongs in the binder. */
 const audited = [
@@ -39,43 +39,76 @@ export const binderGaps = (
   ),
 ];
 
-function runGaps(
-  book: Book,
-  { runs, fills }: Omit<Binder, "gaps">,
-): readonly Finding[] {
-  const rows = runs.map(({ row }) => row);
-  const names = (own: Book["runs"]): string =>
-    listed(own.map(({ run }) => run));
-  const checked = new Set(fills.map(({ run }) => sameName(run)));
+interface RunRule {
+  readonly column: string;
+  /** What is missing, as the run's own lack and before the names of several. */
+  readonly lack: string;
+  readonly found: string;
+  readonly isMissing: (run: BinderRun, binder: Omit<Binder, "gaps">) => boolean;
+  readonly meaning: string;
+  readonly todo: string;
+}
+
+const runRules: readonly RunRule[] = [
+  {
+    column: "Run",
+    lack: "no fill check",
+    found: "no fill check",
+    isMissing: ({ row }, { fills }) =>
+      !fills.some(({ run }) => isSameName(run, row.run)),
+    meaning: "nothing shows what these bottles hold",
+    todo: "enter the weights in Fill checks if they were taken; weigh bottles that were kept",
+  },
+  {
+    column: "Fill temperature °F",
+    lack: "no filling temperature",
+    found: "not entered",
+    isMissing: ({ row }) => row.fillTemperature === undefined,
+    meaning: "nothing shows that these bottles were filled hot enough",
+    todo: "enter it from the kettle log",
+  },
+  {
+    column: "Source lots",
+    lack: "no lot",
+    found: "no lot",
+    isMissing: ({ row, drawn }) => drawn === 0 && row.sourceLots === undefined,
+    meaning: "these bottles cannot be traced back to a grower",
+    todo: "enter the draws in Lot use",
+  },
+];
+
+/** The season's runs that lack something, each with what it lacks and what its fill check shows. */
+export const gapsByRun = (
+  binder: Omit<Binder, "gaps">,
+): readonly { readonly run: string; readonly gaps: readonly string[] }[] =>
+  binder.runs
+    .map((run) => ({
+      run: run.row.run,
+      gaps: [
+        ...runRules
+          .filter(({ isMissing }) => isMissing(run, binder))
+          .map(({ lack }) => lack),
+        ...binder.fills
+          .filter((fill) => isSameName(fill.run, run.row.run))
+          .flatMap((fill) => fillGaps({ fills: [fill] }))
+          .map(({ found }) => found),
+      ],
+    }))
+    .filter(({ gaps }) => gaps.length > 0);
+
+function runGaps(book: Book, binder: Omit<Binder, "gaps">): readonly Finding[] {
+  const { runs } = binder;
   return [
-    ...gathered(
-      rows.filter(({ run }) => !checked.has(sameName(run))),
-      {
-        column: "Run",
-        found: (own) => `no fill check: ${names(own)}`,
-        meaning: "nothing shows what these bottles hold",
-        todo: "enter the weights in Fill checks if they were taken; weigh bottles that were kept",
-      },
-    ),
-    ...gathered(
-      rows.filter(({ fillTemperature }) => fillTemperature === undefined),
-      {
-        column: "Fill temperature °F",
-        found: (own) => `not entered: ${names(own)}`,
-        meaning: "nothing shows that these bottles were filled hot enough",
-        todo: "enter it from the kettle log",
-      },
-    ),
-    ...gathered(
-      runs
-        .filter(({ drawn, row }) => drawn === 0 && row.sourceLots === undefined)
-        .map(({ row }) => row),
-      {
-        column: "Source lots",
-        found: (own) => `no lot: ${names(own)}`,
-        meaning: "these bottles cannot be traced back to a grower",
-        todo: "enter the draws in Lot use",
-      },
+    ...runRules.flatMap(({ column, found, isMissing, meaning, todo }) =>
+      gathered(
+        runs.filter((run) => isMissing(run, binder)).map(({ row }) => row),
+        {
+          column,
+          found: (own) => `${found}: ${listed(own.map(({ run }) => run))}`,
+          meaning,
+          todo,
+        },
+      ),
     ),
     ...(book.fillChecks.length > 0 && runs.length === 0
       ? [
@@ -90,7 +123,7 @@ function runGaps(
   ];
 }
 
-const fillGaps = ({ fills }: Omit<Binder, "gaps">): readonly Finding[] =>
+const fillGaps = ({ fills }: Pick<Binder, "fills">): readonly Finding[] =>
   fills.flatMap(({ run, tests, bottles }): readonly Finding[] => [
     ...(tests.sampleSize.verdict === "fails"
       ? [

@@ -8,7 +8,7 @@ import type { Book } from "./book";
 import type { Finding } from "./finding";
 import { isSameName, sameName } from "./keys";
 import { newestDay } from "./newest-day";
-import { runsIn } from "./overheads-season";
+import { runsIn } from "./season-runs";
 import { setting } from "./setting";
 import { drawnFor } from "./stock";
 import { type BookLotBalance, lotBalances } from "./totes-lots";

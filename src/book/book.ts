@@ -3,6 +3,7 @@ import { bulkPrices } from "./tables/bulk-prices";
 import { channels } from "./tables/channels";
 import { crew } from "./tables/crew";
 import { energy } from "./tables/energy";
+import { exchangeRates } from "./tables/exchange-rates";
 import { fillChecks } from "./tables/fill-checks";
 import { invoices } from "./tables/invoices";
 import { lines } from "./tables/lines";
@@ -17,6 +18,7 @@ import { prices } from "./tables/prices";
 import { productMaterials } from "./tables/product-materials";
 import { products } from "./tables/products";
 import { runs } from "./tables/runs";
+import { seasonTotals } from "./tables/season-totals";
 import { settings } from "./tables/settings";
 import { stockCount } from "./tables/stock-count";
 import { toteContracts } from "./tables/tote-contracts";
@@ -38,6 +40,7 @@ export const bookTables = {
   wages,
   energy,
   overheads,
+  seasonTotals,
   channels,
   prices,
   runs,
@@ -47,6 +50,7 @@ export const bookTables = {
   toteShipments,
   invoices,
   payments,
+  exchangeRates,
   stockCount,
 } as const;
 

@@ -1,5 +1,4 @@
 import type { ChannelOrders, ProductChannels } from "./channel-orders";
-import { chargedIn } from "./channel-orders";
 import { type Finding, listed } from "./finding";
 
 /** What a product's channels should make a manager look at: small orders that lose money, and what is not entered. */
@@ -41,17 +40,17 @@ function notCharged(channels: readonly ChannelOrders[]): readonly Finding[] {
       terms !== undefined &&
       terms.shippingFirst > 0 &&
       /shipping/i.test(channel.feeAppliesTo ?? "") &&
-      chargedIn(channel.note) === undefined,
+      channel.shippingCharged === undefined,
   );
   const first = free[0];
   return first
     ? [
         {
-          where: `${first.channel.place}, Note`,
-          found: `no word of what the buyer pays for shipping: ${listed(free.map(({ channel }) => channel.channel))}`,
+          where: `${first.channel.place}, Shipping charged`,
+          found: `blank, so what the buyer pays for shipping is not known: ${listed(free.map(({ channel }) => channel.channel))}`,
           meaning:
             "its orders are worked out as if shipping were free to the buyer",
-          todo: 'write it in the note, such as "customer pays 6.95 of shipping"',
+          todo: "type it, such as 6.95, or 0 where shipping is free to the buyer",
         },
       ]
     : [];

@@ -157,7 +157,7 @@ const termsOf = (
       (channel.promotionAndReturns ?? 0) +
       (channel.broker ?? 0),
   ),
-  shippingCharged: chargedIn(channel.note) ?? as<Money>(0),
+  shippingCharged: channel.shippingCharged ?? as<Money>(0),
   shippingFirst: channel.outboundFreight ?? as<Money>(0),
   // Only what is sent in a parcel has a mailer and dearer postage for more bottles.
   shippingEachFurther: sent(channel, question.shippingFurther),
@@ -169,9 +169,3 @@ const sent = (
   amount: Money | undefined,
 ): Money =>
   outboundFreight > 0 && amount !== undefined ? amount : as<Money>(0);
-
-/** "customer pays 6.95 of shipping": what the note of a channel says the buyer pays. The table has no column for it. */
-export function chargedIn(note: string | undefined): Money | undefined {
-  const found = /\bpays (\d+(?:\.\d+)?) of shipping\b/i.exec(note ?? "")?.[1];
-  return found === undefined ? undefined : as<Money>(Number(found));
-}

@@ -6,9 +6,7 @@ import {
   type Share,
 } from "../measures/quantity";
 import { calendarOf } from "../measures/read-date";
-import { LITRES_PER_GALLON } from "../measures/units";
 import type { BottleFacts } from "../trade/costing/bottle-cost";
-import type { Drivers } from "../trade/costing/overhead-share";
 import { priceOn } from "../trade/costing/price-list";
 import type { Channel } from "../trade/pricing/channel-price";
 import type { Book, BookRow } from "./book";
@@ -18,6 +16,7 @@ import { materialsOf } from "./costing-materials";
 import { isSameName as same } from "./keys";
 import { newestDay } from "./newest-day";
 import { overheadsOf } from "./book-days";
+import { seasonBefore, seasonDone } from "./season-totals";
 import { setting } from "./setting";
 import { syrupFor } from "./syrup-for-product";
 
@@ -79,27 +78,19 @@ export function costingFacts(
         toBulk: o.shareToBulk ?? as<Share>(0),
         driver: o.sharedBy,
       })),
-      season: driversOf(book, season),
+      season: { ...seasonDone(book, season), ...standIn(book, season, asOf) },
     },
   };
 }
 
-export const driversOf = (book: Book, season: number): Omit<Drivers, "own"> => {
-  const runs = book.runs.filter((run) => calendarOf(run.date).year === season);
-  return {
-    runs: runs.length,
-    lots: book.lots.filter((lot) => lot.cropYear === season).length,
-    gallons: runs.reduce(
-      (sum, run) =>
-        sum + (run.goodBottles * run.averageFill) / LITRES_PER_GALLON,
-      0,
-    ),
-    hours: runs.map((run) => ({
-      line: run.line,
-      hours: (run.runningTime + run.setup + run.cleanDown) / 3600,
-    })),
-  };
-};
+function standIn(
+  book: Book,
+  season: number,
+  asOf: DaySerial,
+): Pick<BottleFacts["season"], "before"> {
+  const before = seasonBefore(book, season, asOf);
+  return before === undefined ? {} : { before };
+}
 
 function channelOf(
   book: Book,

@@ -1,9 +1,11 @@
 import { isBlank, readCell } from "../functions/read-cell";
+import type { Gallon } from "../measures/gallon";
 import { CannotAnswer } from "../measures/cannot-answer";
 import { readNumber } from "../measures/read-number";
 import { fromHouse, unitNamed } from "../measures/units";
 import type { CellTerm } from "../terms/term";
 import type { CellContent } from "./contents";
+import { unitSaid } from "./unit-said";
 import { termNamed } from "./named-value";
 import type { Column } from "./table";
 
@@ -19,11 +21,18 @@ export function csvCell(
   written: string,
   words: string,
   rowName: string | undefined,
+  gallon?: Gallon,
 ): Understood | { readonly refused: string } {
   try {
     if (isBlank(written)) return blank(column, words);
     if (column.byName) return named(column.byName, written, words, rowName);
-    return understood(column.term, column.csvPercent === true, written, words);
+    return understood(
+      column.term,
+      column.csvPercent === true,
+      written,
+      words,
+      gallon,
+    );
   } catch (error) {
     if (!(error instanceof CannotAnswer)) throw error;
     return { refused: error.message };
@@ -60,6 +69,7 @@ function understood(
   percent: boolean,
   written: string,
   words: string,
+  gallon?: Gallon,
 ): Understood {
   const text = written.trim();
   switch (term.kind) {
@@ -77,14 +87,17 @@ function understood(
     case "number":
     case "money": {
       const value = Number(
-        readCell(term, PLAIN.test(text) ? Number(text) : text, words),
+        readCell(term, PLAIN.test(text) ? Number(text) : text, words, gallon),
       );
       if (PLAIN.test(text)) return { content: Number(text) };
       const content =
         term.kind === "quantity"
           ? tidy(fromHouse(value, unitNamed(term.unit)))
           : value;
-      return { content, as: `${content} ${term.unit}`.trim() };
+      return {
+        content,
+        as: `${content} ${unitSaid(term.unit, gallon)}`.trim(),
+      };
     }
   }
 }

@@ -1,5 +1,6 @@
 import { isBlank } from "../functions/read-cell";
 import { unusable } from "../measures/cannot-answer";
+import type { Gallon } from "../measures/gallon";
 import { bookTables, tableList } from "./book";
 import {
   bulkPricesFromSettings,
@@ -13,6 +14,7 @@ import {
 } from "./contents";
 import { csvCell, type Understood } from "./csv-cell";
 import { type Finding, listed } from "./finding";
+import { gallonIn, withWhereToSay } from "./gallon";
 import type { Column, Table } from "./table";
 
 /** A CSV file as read: its heading row and its other rows, each with the line it starts on. */
@@ -43,7 +45,8 @@ export function bookTablesFromCsv(files: ReadonlyMap<string, CsvFile>): {
         `the folder has no ${table.csv}, which holds the table ${table.sheet}`,
       );
     }
-    const made = tableFromCsv(table, file);
+    // Settings are read first, so every later file knows which gallon the book means.
+    const made = tableFromCsv(table, file, gallonIn(read));
     read.push(made.contents);
     findings.push(...made.findings);
   }
@@ -118,6 +121,7 @@ function fileNamed(
 function tableFromCsv(
   table: Table,
   file: CsvFile,
+  gallon: Gallon,
 ): { readonly contents: Contents; readonly findings: readonly Finding[] } {
   const columns = Object.entries(table.columns);
   const places = columns.map(([, column]) => csvColumnAt(table, file, column));
@@ -131,9 +135,17 @@ function tableFromCsv(
       if (column.formula !== undefined) return null;
       const words = file.headings[at]?.trim() ?? column.heading;
       const written = at < 0 ? "" : (cells[at] ?? "");
-      const made = csvCell(column, written, words, cells[places[0] ?? 0]);
+      const made = csvCell(
+        column,
+        written,
+        words,
+        cells[places[0] ?? 0],
+        gallon,
+      );
       if ("refused" in made)
-        throw unusable(`${table.csv} line ${line}, ${made.refused}`);
+        throw unusable(
+          `${table.csv} line ${line}, ${withWhereToSay(made.refused)}`,
+        );
       note(findings, table, line, words, written, made);
       return made.content;
     });

@@ -1,3 +1,4 @@
+import { type Gallon, imperialUnit } from "../measures/gallon";
 import { findUnit } from "../measures/units";
 import { readCell } from "../functions/read-cell";
 import type { CellTerm } from "../terms/term";
@@ -19,8 +20,9 @@ export function readNamed(
   value: unknown,
   unit: unknown,
   words: string,
+  gallon?: Gallon,
 ): unknown {
-  return readCell(term, withUnit(term, value, unit), words);
+  return readCell(term, withUnit(term, value, unit), words, gallon);
 }
 
 function withUnit(term: CellTerm, value: unknown, unit: unknown): unknown {
@@ -28,7 +30,6 @@ function withUnit(term: CellTerm, value: unknown, unit: unknown): unknown {
   if (term.kind === "share")
     return /^\s*(percent|%)/i.test(unit) ? `${value} %` : value;
   if (term.kind !== "quantity") return value;
-  return findUnit(unit)?.dimension === term.dimension
-    ? `${value} ${unit}`
-    : value;
+  const dimension = (findUnit(unit) ?? imperialUnit(unit))?.dimension;
+  return dimension === term.dimension ? `${value} ${unit}` : value;
 }

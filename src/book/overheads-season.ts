@@ -1,16 +1,11 @@
-import {
-  as,
-  type DaySerial,
-  type Hours,
-  type Money,
-} from "../measures/quantity";
-import { calendarOf } from "../measures/read-date";
+import { as, type DaySerial, type Money } from "../measures/quantity";
 import { LITRES_PER_GALLON } from "../measures/units";
 import type { Season } from "../trade/costing/overheads-by-driver";
-import type { Book, BookRow } from "./book";
+import type { Book } from "./book";
 import { priceIn } from "./costing-facts";
 import { isSameName, sameName } from "./keys";
 import { newestDay } from "./newest-day";
+import { hoursOf, runsIn } from "./season-runs";
 
 /** The channel a season's bottles are valued in where nobody names another: the first that a shop buys from. */
 export const valuingChannel = (book: Book): string =>
@@ -46,14 +41,6 @@ export function seasonOf(
     }),
   };
 }
-
-/** The runs of a season in the book's order. */
-export const runsIn = (book: Book, season: number): Book["runs"] =>
-  book.runs.filter((run) => calendarOf(run.date).year === season);
-
-/** Hours a run took with set-up and clean-down. */
-export const hoursOf = (run: BookRow<"runs">): Hours =>
-  as<Hours>((run.runningTime + run.setup + run.cleanDown) / 3600);
 
 /**
  * The price in one channel, or the average of a product's newest prices where that channel has none.

@@ -1,12 +1,12 @@
 import { as, type Money, type Share } from "../measures/quantity";
-import { calendarOf } from "../measures/read-date";
+import { calendarOf, isoDate } from "../measures/read-date";
 import { KG_PER_LB } from "../measures/units";
 import { seasonCostTotal } from "../trade/costing/cost-bridge";
 import type { Book, BookRow } from "./book";
+import { booksMoney, worthIn } from "./exchange-rate";
 import { isSameName, sameName } from "./keys";
 import { newestDay } from "./newest-day";
 import { valuedAt, valuingChannel } from "./overheads-season";
-import { setting } from "./setting";
 import { paidFor, yearCost } from "./year-cost";
 
 /** What a season's totes of one customer in one money have earned. */
@@ -17,13 +17,13 @@ export interface CustomerEarned {
   readonly pounds: number;
   /** In the customer's money. */
   readonly sold: Money;
-  /** The same in the books' money, at the one rate of the book; undefined without it. */
+  /** The same in the books' money, each tote at the rate of the day it left; undefined where one has no rate. */
   readonly inBooksMoney: Money | undefined;
   /** What the syrup in them had cost landed, in the books' money; undefined where a lot's cost is not known. */
   readonly syrup: Money | undefined;
   readonly left: Money | undefined;
   readonly leftShare: Share | undefined;
-  /** Tickets whose syrup has no cost. */
+  /** Tickets whose syrup has no cost, and those that left on a day without a rate. */
   readonly missing: readonly string[];
 }
 
@@ -49,7 +49,7 @@ function earnedOf(
   totes: readonly BookRow<"toteShipments">[],
 ): CustomerEarned {
   const [first] = totes;
-  const currency = first?.currency ?? setting(book, "Books money") ?? "";
+  const currency = first?.currency ?? booksMoney(book);
   const sold = sum(totes.map(({ amount }) => amount ?? 0));
   const costs = totes.map((tote) => ({ tote, cost: syrupIn(book, tote) }));
   const missing = costs.flatMap(({ tote, cost }) =>
@@ -59,8 +59,16 @@ function earnedOf(
     missing.length > 0
       ? undefined
       : as<Money>(sum(costs.map(({ cost }) => cost ?? 0)));
-  const rate = booksMoneyFor(book, currency);
-  const converted = rate === undefined ? undefined : as<Money>(sold / rate);
+  const worth = worthIn(book);
+  const amounts = totes.map((tote) => {
+    const each = worth(currency, tote.shipped);
+    return each === undefined ? undefined : (tote.amount ?? 0) * each;
+  });
+  const unpriced = totes.filter((_, i) => amounts[i] === undefined);
+  const converted =
+    unpriced.length > 0
+      ? undefined
+      : as<Money>(sum(amounts.map((amount) => amount ?? 0)));
   const left =
     converted === undefined || syrup === undefined
       ? undefined
@@ -78,16 +86,13 @@ function earnedOf(
       left === undefined || converted === undefined || converted <= 0
         ? undefined
         : as<Share>(left / converted),
-    missing,
+    missing: [
+      ...missing,
+      ...unpriced.map(
+        ({ ticket, shipped }) => `${ticket}: a rate on ${isoDate(shipped)}`,
+      ),
+    ],
   };
-}
-
-/** How much of a money is one of the books'; undefined where the book gives no rate. */
-function booksMoneyFor(book: Book, currency: string): number | undefined {
-  if (currency === setting(book, "Books money")) return 1;
-  return currency === "CAD"
-    ? setting(book, "Canadian dollars per US dollar")
-    : undefined;
 }
 
 function syrupIn(

@@ -1,9 +1,11 @@
+import type { Gallon } from "../measures/gallon";
 import { isBlank } from "../functions/read-cell";
 import { isoDate, serialOf } from "../measures/read-date";
 import { as, type DaySerial } from "../measures/quantity";
 import { fromHouse, unitNamed } from "../measures/units";
 import { columnWords, type Contents } from "./contents";
 import type { Finding } from "./finding";
+import { unitSaid } from "./unit-said";
 import type { Column, Table } from "./table";
 import type { AnyRow } from "./any-row";
 import { shown } from "./wording";
@@ -15,6 +17,7 @@ export function questions(
   table: Table,
   contents: Contents,
   rows: readonly Raw[],
+  gallon?: Gallon,
 ): readonly Finding[] {
   return Object.entries(table.columns)
     .filter(([, column]) => column.formula === undefined)
@@ -31,7 +34,7 @@ export function questions(
           {
             where: `${row.place}, ${columnWords(contents, column)}`,
             found: `${shown(cells[key])}${more > 0 ? ` (and ${more} more such in this column)` : ""}`,
-            ...question.says(column, row[key]),
+            ...question.says(column, row[key], gallon),
           },
         ];
       }),
@@ -43,6 +46,7 @@ interface Question {
   readonly says: (
     column: Column,
     value: unknown,
+    gallon: Gallon | undefined,
   ) => { readonly meaning: string; readonly todo: string };
 }
 
@@ -53,8 +57,8 @@ const textAsFigure: Question = {
     typeof raw === "string" &&
     !isBlank(raw) &&
     ["quantity", "share", "money", "number", "date"].includes(term.kind),
-  says: (column, value) => ({
-    meaning: `this is text; it was understood as ${asStated(column, value)}, but the worksheet's own sums pass over it`,
+  says: (column, value, gallon) => ({
+    meaning: `this is text; it was understood as ${asStated(column, value, gallon)}, but the worksheet's own sums pass over it`,
     todo: retyped(column, value),
   }),
 };
@@ -134,16 +138,20 @@ export const stated = ({ term }: Column, value: number): number =>
     ? Number(fromHouse(value, unitNamed(term.unit)).toPrecision(12))
     : value;
 
-function asStated(column: Column, value: unknown): string {
+function asStated(
+  column: Column,
+  value: unknown,
+  gallon: Gallon | undefined,
+): string {
   if (typeof value !== "number") return String(value);
   return column.term.kind === "date"
     ? isoDate(as<DaySerial>(value))
-    : figure(column, stated(column, value));
+    : figure(column, stated(column, value), gallon);
 }
 
-function figure({ term }: Column, value: number): string {
+function figure({ term }: Column, value: number, gallon?: Gallon): string {
   if (term.kind === "share")
     return `${Number((value * 100).toPrecision(12))} %`;
   const unit = "unit" in term ? term.unit : "";
-  return `${value}${unit === "" ? "" : ` ${unit}`}`;
+  return `${value}${unit === "" ? "" : ` ${unitSaid(unit, gallon)}`}`;
 }

@@ -1,3 +1,4 @@
+import type { Gallon } from "../measures/gallon";
 import { isBlank } from "../functions/read-cell";
 import { columnAt, columnWords, type Contents, placeOf } from "./contents";
 import type { Finding } from "./finding";
@@ -19,15 +20,20 @@ export interface TableReading {
  * Reads one table's rows. A cell that cannot be used is a finding; its row is left out, or, where the cell may be
  * blank, kept with that cell as not entered. Rows wholly blank are skipped, columns that are not ours ignored.
  */
-export function readTable(table: Table, contents: Contents): TableReading {
+export function readTable(
+  table: Table,
+  contents: Contents,
+  gallon?: Gallon,
+): TableReading {
   const missing = missingColumns(table, contents);
   if (missing.length > 0) return { rows: [], leftOut: [], findings: missing };
-  const schema = rowSchema(table);
+  const schema = rowSchema(table, gallon);
   const findings: Finding[] = [];
   const read: (readonly [AnyRow, Cells])[] = [];
   const leftOut: AnyRow[] = [];
-  for (const [i] of contents.rows.entries()) {
-    const cells = cellsOf(table, contents, i);
+  const places = placesOf(table, contents);
+  for (const [i, row] of contents.rows.entries()) {
+    const cells = cellsOf(places, row);
     if (Object.values(cells).every(isBlank)) continue;
     const place = placeOf(contents, i);
     const { values, bad } = readRow(table, schema, cells);
@@ -39,7 +45,7 @@ export function readTable(table: Table, contents: Contents): TableReading {
     if (values) read.push([{ ...values, place }, cells]);
     else leftOut.push({ ...cells, place });
   }
-  findings.push(...questions(table, contents, read));
+  findings.push(...questions(table, contents, read, gallon));
   return { rows: read.map(([row]) => row), leftOut, findings };
 }
 
@@ -97,13 +103,23 @@ function badCell(
 
 type Cells = Readonly<Record<string, unknown>>;
 
-function cellsOf(table: Table, contents: Contents, row: number): Cells {
+/** Which of the contents' columns is which of ours, -1 for one that is not there; found once for all rows. */
+const placesOf = (
+  table: Table,
+  contents: Contents,
+): readonly (readonly [key: string, at: number])[] =>
+  Object.entries(table.columns).flatMap(([key, column]) =>
+    column.formula === undefined
+      ? [[key, columnAt(contents.headings, column)] as const]
+      : [],
+  );
+
+function cellsOf(
+  places: ReturnType<typeof placesOf>,
+  row: Contents["rows"][number],
+): Cells {
   const cells: Record<string, unknown> = {};
-  for (const [key, column] of Object.entries(table.columns)) {
-    if (column.formula !== undefined) continue;
-    const at = columnAt(contents.headings, column);
-    cells[key] = at < 0 ? null : contents.rows[row]?.[at];
-  }
+  for (const [key, at] of places) cells[key] = at < 0 ? null : row[at];
   return cells;
 }
 

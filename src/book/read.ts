@@ -6,6 +6,8 @@ import type { Finding } from "./finding";
 import { withoutRepeats } from "./keys";
 import type { AnyRow } from "./any-row";
 import { readTable } from "./read-table";
+import { gallonIn } from "./gallon";
+import { gallonAskedOnce } from "./gallon-question";
 import { checkReferences } from "./references";
 import type { Table } from "./table";
 
@@ -22,14 +24,16 @@ export function readBook(given: readonly Contents[]): BookReading {
   const all = withBulkPrices(given);
   const rows: Partial<Record<TableKey, readonly AnyRow[]>> = {};
   const findings: Finding[] = [];
+  const gallon = gallonIn(all);
   for (const [key, table] of tableList) {
     const contents = contentsOf(all, table);
     if (contents === undefined) {
-      findings.push(missingTable(table));
+      if (!table.comesFromRoll && !table.onlyWhereKept)
+        findings.push(missingTable(table));
       rows[key] = [];
       continue;
     }
-    const reading = readTable(table, contents);
+    const reading = readTable(table, contents, gallon);
     const single = withoutRepeats(table, reading);
     rows[key] = single.rows;
     findings.push(...reading.findings, ...single.findings);
@@ -39,7 +43,11 @@ export function readBook(given: readonly Contents[]): BookReading {
   const book = checked.book as unknown as Book;
   return {
     book,
-    findings: [...findings, ...checked.findings, ...crossChecks(book)],
+    findings: gallonAskedOnce(gallon, book, [
+      ...findings,
+      ...checked.findings,
+      ...crossChecks(book),
+    ]),
   };
 }
 

@@ -1,27 +1,28 @@
 import { z } from "zod";
 import { isBlank, readCell } from "../functions/read-cell";
+import type { Gallon } from "../measures/gallon";
 import { CannotAnswer } from "../measures/cannot-answer";
 import { readNamed, termNamed } from "./named-value";
 import type { Column, Table } from "./table";
 
 /** The shape of one row: raw cells by key in, typed values out, an issue for every cell that cannot be used. */
-export function rowSchema(table: Table) {
+export function rowSchema(table: Table, gallon?: Gallon) {
   const fields = Object.entries(table.columns)
     .filter(([, column]) => column.formula === undefined)
-    .map(([key, column]) => [key, cellSchema(column)] as const);
+    .map(([key, column]) => [key, cellSchema(column, gallon)] as const);
   return z.object(Object.fromEntries(fields)).superRefine((row, context) => {
     for (const [key, column] of Object.entries(table.columns)) {
       const term =
         column.byName && termNamed(column.byName, Object.values(row)[0]);
       if (term === undefined || row[key] === undefined) continue;
       report(context, [key], () =>
-        readNamed(term, row[key], row["unit"], column.heading),
+        readNamed(term, row[key], row["unit"], column.heading, gallon),
       );
     }
   });
 }
 
-const cellSchema = (column: Column) =>
+const cellSchema = (column: Column, gallon: Gallon | undefined) =>
   z.unknown().transform((raw, context): unknown => {
     if (isBlank(raw)) {
       if (column.blankIs === undefined) {
@@ -34,7 +35,7 @@ const cellSchema = (column: Column) =>
     if (column.byName && typeof raw !== "object")
       return typeof raw === "string" ? raw.trim() : raw;
     return report(context, [], () =>
-      readCell(column.term, raw, column.heading),
+      readCell(column.term, raw, column.heading, gallon),
     );
   });
 

@@ -1,8 +1,10 @@
 import { isBlank } from "../functions/read-cell";
 import { answerOrNone } from "../measures/cannot-answer";
+import type { Gallon } from "../measures/gallon";
 import { energyTerms, settingTerms } from "../terms/book-named";
 import type { CellTerm, ValueOf } from "../terms/term";
 import type { Book } from "./book";
+import { gallonOf } from "./gallon";
 import { isSameName } from "./keys";
 import { readNamed } from "./named-value";
 
@@ -18,6 +20,7 @@ export const setting = <N extends SettingName>(
     book.settings.find((row) => isSameName(row.setting, name)),
     settingTerms[name],
     name,
+    gallonOf(book),
   ) as ValueOf<(typeof settingTerms)[N]> | undefined;
 
 /** The same for a row of the Energy table. */
@@ -36,7 +39,8 @@ function named(
     { readonly value: unknown; readonly unit: string | undefined } | undefined,
   term: CellTerm,
   name: string,
+  gallon?: Gallon,
 ): unknown {
   if (row === undefined || isBlank(row.value)) return undefined;
-  return answerOrNone(() => readNamed(term, row.value, row.unit, name));
+  return answerOrNone(() => readNamed(term, row.value, row.unit, name, gallon));
 }

@@ -41,6 +41,10 @@ export interface Table<C extends Columns = Columns> {
   readonly csv: string;
   /** A farm may do without it: neither a CSV folder nor a book must have it. */
   readonly optional?: true;
+  /** Only a season's roll writes it: a book without it lacks nothing, and a new one gets no sheet for it. */
+  readonly comesFromRoll?: true;
+  /** A book without it lacks nothing, and gets no sheet for it. */
+  readonly onlyWhereKept?: true;
   /** Columns that together name a row; two rows with the same are a finding. */
   readonly key: readonly string[];
   readonly columns: C;

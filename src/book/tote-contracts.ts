@@ -13,6 +13,7 @@ import {
 import type { Book, BookRow } from "./book";
 import { sameName } from "./keys";
 import { priceBases } from "./price-bases";
+import { contractFreight, type ContractFreight } from "./contract-freight";
 import type { ToteTicket } from "./tote-tickets";
 
 export interface ToteContract {
@@ -21,6 +22,7 @@ export interface ToteContract {
   readonly currency: string;
   /** Sum of its tickets' amounts, in its own money. */
   readonly amount: Money;
+  readonly freight: ContractFreight;
 }
 
 /** How far every contract has come. A tote without a net weight counts for nothing and is named by its ticket. */
@@ -43,11 +45,13 @@ export function toteContracts(
       : as<Kilograms>(all.reduce<number>((a, b) => a + b, 0) / all.length);
   return book.toteContracts.map((row) => {
     const own = byContract.get(sameName(row.contract)) ?? [];
+    const progress = contractProgress(row, own.flatMap(shipped), day, usual);
     return {
       row,
-      progress: contractProgress(row, own.flatMap(shipped), day, usual),
+      progress,
       currency: priceBases[row.basis].currency,
       amount: toCents(own.reduce((sum, { amount }) => sum + (amount ?? 0), 0)),
+      freight: contractFreight(book, row, progress.meanBrix),
     };
   });
 }

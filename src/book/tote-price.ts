@@ -10,9 +10,10 @@ import { KG_PER_LB } from "../measures/units";
 import { contractLeft } from "../trade/totes/balance";
 import { saleAmount } from "../trade/totes/sale-amount";
 import type { Book, BookRow } from "./book";
+import { worthIn } from "./exchange-rate";
+import { contractPrice } from "./contract-price";
 import { isSameName, sameName } from "./keys";
 import { priceBases } from "./price-bases";
-import { setting } from "./setting";
 
 /** What a pound brings in totes, and under which contract. */
 export interface TotePrice {
@@ -23,7 +24,7 @@ export interface TotePrice {
 
 /**
  * The best price a pound of this syrup brings under a contract that is open on the day, takes the grade and still has
- * weight left. A price in other money counts at the rate in Settings; without a rate it is left out.
+ * weight left. A price in other money counts at the rate of the day; without a rate it is left out.
  */
 export function bestTotePrice(
   book: Book,
@@ -40,7 +41,7 @@ export function bestTotePrice(
         weightLeft(book, row, asOf) > 0,
     )
     .flatMap((row): readonly TotePrice[] => {
-      const perPound = inBooksMoney(book, row, brix);
+      const perPound = inBooksMoney(book, row, brix, asOf);
       return perPound === undefined
         ? []
         : [{ contract: row.contract, perPound }];
@@ -77,12 +78,12 @@ function inBooksMoney(
   book: Book,
   row: BookRow<"toteContracts">,
   brix: Brix,
+  asOf: DaySerial,
 ): Money | undefined {
   const { currency, basis } = priceBases[row.basis];
-  const perPound = saleAmount(MANY, row.price, basis, brix) / inPounds(MANY);
-  const own = setting(book, "Books money") ?? "USD";
-  if (currency === own) return as<Money>(perPound);
-  const rate = setting(book, "Canadian dollars per US dollar");
-  if (rate === undefined) return undefined;
-  return as<Money>(currency === "CAD" ? perPound / rate : perPound * rate);
+  const { price } = contractPrice(book, row);
+  if (price === undefined) return undefined;
+  const perPound = saleAmount(MANY, price, basis, brix) / inPounds(MANY);
+  const worth = worthIn(book)(currency, asOf);
+  return worth === undefined ? undefined : as<Money>(perPound * worth);
 }

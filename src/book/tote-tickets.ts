@@ -10,6 +10,7 @@ import {
   usuallyPrinted,
 } from "../trade/totes/ticket-amount";
 import type { Book, BookRow } from "./book";
+import { contractPrice } from "./contract-price";
 import { sameName } from "./keys";
 import { lotsNamed } from "./source-lots";
 import { priceBases } from "./price-bases";
@@ -52,11 +53,15 @@ export function toteTickets(book: Book, day: DaySerial): readonly ToteTicket[] {
   return book.toteShipments
     .filter(({ shipped }) => shipped <= day)
     .map((row) =>
-      ticketOf(row, contracts.get(sameName(row.contract)), { grades, day }),
+      ticketOf(book, row, contracts.get(sameName(row.contract)), {
+        grades,
+        day,
+      }),
     );
 }
 
 function ticketOf(
+  book: Book,
   row: BookRow<"toteShipments">,
   contract: BookRow<"toteContracts"> | undefined,
   {
@@ -69,10 +74,11 @@ function ticketOf(
 ): ToteTicket {
   const net = answerOrNone(() => toteNet(row.gross, row.tare));
   const price = contract && priceBases[contract.basis];
+  const agreed = contract && contractPrice(book, contract);
   const billed =
-    net === undefined || contract === undefined || price === undefined
+    net === undefined || price === undefined || agreed?.price === undefined
       ? undefined
-      : ticketAmount(net, contract.price, price.basis, row.brix);
+      : ticketAmount(net, agreed.price, price.basis, row.brix);
   const own = [
     ...new Set(
       lotsNamed(row.sourceLots).flatMap(
@@ -94,7 +100,7 @@ function ticketOf(
       net === undefined
         ? undefined
         : printedGallons(net, row.brix, usuallyPrinted),
-    quantity: billed?.quantity,
+    quantity: billed && billed.quantity / (agreed?.gallonsEach ?? 1),
     amount: billed?.amount,
     perPound:
       billed && net !== undefined ? billed.amount / inPounds(net) : undefined,
@@ -113,6 +119,7 @@ function ticketOf(
       ...(contract === undefined
         ? [`a contract ${row.contract} in Tote contracts`]
         : []),
+      ...(agreed?.needs === undefined ? [] : [agreed.needs]),
       ...(row.returnedOn !== undefined && row.returnedOn < row.shipped
         ? ["a return that is not before the shipping"]
         : []),

@@ -3,11 +3,13 @@ import { isoDate } from "../measures/read-date";
 import { figure, gathered, moneyText, pounds } from "./checks/gathered";
 import { type Finding, listed } from "./finding";
 import type { Totes } from "./totes";
+import { disputeFindings } from "./weight-disputes";
 
 /** What the register itself shows, beside the findings of the book it was read from. */
 export const totesFindings = (totes: Totes): readonly Finding[] => [
   ...ticketFindings(totes),
   ...contractFindings(totes),
+  ...disputeFindings(totes.disputes),
   ...accountFindings(totes),
 ];
 

@@ -12,32 +12,27 @@ export function bookMovements(
   book: Book,
   day?: DaySerial,
 ): readonly Movement[] {
-  const drawnFor = new Set(
-    book.lotUse.flatMap(({ to }) => (to === undefined ? [] : [sameName(to)])),
-  );
-  const all: Movement[] = [
-    // What oak took is gone on the day the barrel is emptied, before anything is drawn from it.
-    ...book.oakBarrels.flatMap(lostInOak),
-    ...book.lotUse.map(({ date, from, to, what, pounds }) => ({
-      day: date,
-      from,
-      to: to ?? what,
-      weight: pounds,
-    })),
-    ...book.runs
-      .filter(({ run }) => !drawnFor.has(sameName(run)))
-      .flatMap(({ run, date, sourceLots: written }) =>
-        fromSources(written, run, date),
-      ),
-    ...book.toteShipments
-      .filter(({ ticket }) => !drawnFor.has(sameName(ticket)))
-      .flatMap(({ ticket, shipped, sourceLots: written }) =>
-        fromSources(written, ticket, shipped),
-      ),
-    // A tote leaves after it is filled: last of its day.
-    ...book.toteShipments.flatMap(toBuyer),
-  ];
-  return day === undefined ? all : all.filter((move) => move.day <= day);
+  const all: Movement[] = [];
+  const add = (move: Movement): void => {
+    if (day === undefined || move.day <= day) all.push(move);
+  };
+  // What oak took is gone on the day the barrel is emptied, before anything is drawn from it.
+  for (const row of book.oakBarrels) lostInOak(row).forEach(add);
+  const writings = new Set<string>();
+  for (const { date, from, to, what, pounds } of book.lotUse) {
+    if (to !== undefined) writings.add(to);
+    add({ day: date, from, to: to ?? what, weight: pounds });
+  }
+  const drawnFor = new Set([...writings].map(sameName));
+  for (const { run, date, sourceLots: written } of book.runs)
+    if (!drawnFor.has(sameName(run)))
+      fromSources(written, run, date).forEach(add);
+  for (const { ticket, shipped, sourceLots: written } of book.toteShipments)
+    if (!drawnFor.has(sameName(ticket)))
+      fromSources(written, ticket, shipped).forEach(add);
+  // A tote leaves after it is filled: last of its day.
+  for (const row of book.toteShipments) toBuyer(row).forEach(add);
+  return all;
 }
 
 /** Where the syrup is that a barrel took. */

@@ -13,7 +13,15 @@ import { type BookLotBalance, lotBalances } from "./totes-lots";
 import { bookMovements, takenByOak } from "./totes-movements";
 
 export type ContainerKind =
-  "lot" | "barrel" | "run" | "tote" | "buyer" | "loss" | "other";
+  | "lot"
+  | "barrel"
+  | "run"
+  | "tote"
+  | "buyer"
+  | "loss"
+  /** Used before a season's roll: the book of the season before says where. */
+  | "season before"
+  | "other";
 
 /** Something traced syrup went through or lies in. */
 export interface TracedContainer {
@@ -75,6 +83,11 @@ const kindsOf = (book: Book): Kinds =>
   new Map<string, ContainerKind>([
     ...book.toteShipments.flatMap(({ customer }) =>
       customer === undefined ? [] : [[sameName(customer), "buyer"] as const],
+    ),
+    ...book.lotUse.flatMap(({ what, to }) =>
+      what === "used before the season"
+        ? [[sameName(to ?? what), "season before"] as const]
+        : [],
     ),
     ...book.toteShipments.map(
       ({ ticket }) => [sameName(ticket), "tote"] as const,

@@ -1,6 +1,6 @@
 import { unanswerable } from "../measures/cannot-answer";
 import { toCents } from "../measures/money";
-import type { DaySerial, Money } from "../measures/quantity";
+import type { DaySerial, Money, Share } from "../measures/quantity";
 import type { Matching } from "../trade/totes/matching";
 import type { Receivables } from "../trade/totes/receivables";
 import type { Book } from "./book";
@@ -13,6 +13,7 @@ import {
   bookReceivables,
 } from "./tote-receivables";
 import { toteTickets, type ToteTicket } from "./tote-tickets";
+import { weightDisputes, type WeightDisputes } from "./weight-disputes";
 
 /** Everything about totes on one day. */
 export interface Totes {
@@ -23,6 +24,7 @@ export interface Totes {
   readonly toInvoice: readonly BillToInvoice[];
   readonly totals: readonly MoneyTotals[];
   readonly deposits: ToteDeposits;
+  readonly disputes: WeightDisputes;
 }
 
 /** Sums in one money; no figure here is ever added to one of another money. */
@@ -52,6 +54,8 @@ export function totesOf(
   asked: {
     readonly asOf?: DaySerial | undefined;
     readonly matching?: Matching;
+    /** How far a buyer's weight may lie from ours, instead of the setting. */
+    readonly tolerance?: Share | undefined;
   } = {},
 ): Totes {
   const asOf = asked.asOf ?? newestDay(book);
@@ -69,6 +73,7 @@ export function totesOf(
     toInvoice: billsToInvoice(book, tickets),
     totals: totals(book, tickets, money, asOf),
     deposits: deposits(book, tickets),
+    disputes: weightDisputes(book, tickets, asked.tolerance),
   };
 }
 

@@ -15,12 +15,12 @@ import { densityInAir } from "../trade/syrup/density";
 import { agedFor, type Emptied } from "./aged-syrup";
 import type { Book, BookRow } from "./book";
 import { overheadsOf } from "./book-days";
-import { driversOf } from "./costing-facts";
 import { heatingOf } from "./costing-heat";
 import { lineOf } from "./costing-lines";
 import { materialsOf } from "./costing-materials";
 import { isSameName as same } from "./keys";
-import { hoursOf, runsIn } from "./overheads-season";
+import { hoursOf, runsIn } from "./season-runs";
+import { seasonDone } from "./season-totals";
 import { KG_PER_LB } from "../measures/units";
 
 /** A product's season as it was made: its runs by name, and a bottle's cost where nothing for it is missing. */
@@ -113,7 +113,7 @@ function runCost(
         driver: bill.sharedBy,
       },
       {
-        ...driversOf(book, season),
+        ...seasonDone(book, season),
         own: {
           gallons: (run.goodBottles * run.averageFill) / LITRES_PER_GALLON,
           hours,

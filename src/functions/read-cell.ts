@@ -1,4 +1,5 @@
 import { unusable } from "../measures/cannot-answer";
+import type { Gallon } from "../measures/gallon";
 import { isDay, readDate } from "../measures/read-date";
 import { isOrdinary, readNumber } from "../measures/read-number";
 import { readQuantity } from "../measures/read-quantity";
@@ -8,14 +9,20 @@ import type { CellTerm, NumberTerm } from "../terms/term";
 import { limitsCheck, tidyLimitsCheck, wellInside } from "./limits";
 import type { Words } from "./words";
 
-export type CellReader = (raw: unknown, words: Words) => unknown;
+/** `gallon` says what a bare "gal" in text is; without it that is the US one. */
+export type CellReader = (
+  raw: unknown,
+  words: Words,
+  gallon?: Gallon,
+) => unknown;
 
 /** Reads one cell that is not blank. */
 export const readCell = (
   term: CellTerm,
   raw: unknown,
   words: string,
-): unknown => cellReader(term)(raw, () => words);
+  gallon?: Gallon,
+): unknown => cellReader(term)(raw, () => words, gallon);
 
 const prepared = new WeakMap<CellTerm, CellReader>();
 
@@ -25,14 +32,14 @@ export function cellReader(term: CellTerm): CellReader {
   if (known) return known;
   const read = readerOf(term);
   const { low, high, scale, offset } = atOnce(term);
-  const reader: CellReader = (raw, words) => {
+  const reader: CellReader = (raw, words, gallon) => {
     if (typeof raw === "number" && raw > low && raw < high)
       return raw * scale + offset;
     if (typeof raw === "object" && raw !== null && "error" in raw)
       throw unusable(
         `${words()}: the cell holds the error ${String(raw.error)}`,
       );
-    return read(raw, words);
+    return read(raw, words, gallon);
   };
   prepared.set(term, reader);
   return reader;
@@ -95,14 +102,14 @@ function quantityReader(
 ): CellReader {
   const unit = unitNamed(term.unit);
   const check = tidyLimitsCheck(term);
-  return (raw, words) => {
+  return (raw, words, gallon) => {
     const given = numberOrText(raw, words);
     // A number is already in the stated unit; converting it back would add binary noise at a limit.
     if (typeof given === "number") {
       check(given, words, raw);
       return toHouse(given, unit);
     }
-    const house = readQuantity(given, unit, words());
+    const house = readQuantity(given, unit, words(), gallon);
     check(fromHouse(house, unit), words, raw);
     return house;
   };

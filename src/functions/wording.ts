@@ -3,11 +3,21 @@ import type { Answer, Answers } from "./define";
 /** A figure as a person writes it: a few significant digits, thousands grouped. */
 export function figure(value: number | Answer | Answers, digits = 5): string {
   if (typeof value !== "number") return String(value);
-  const rounded = Number(value.toPrecision(digits));
-  return rounded.toLocaleString("en-US", {
+  return grouped(digits).format(Number(value.toPrecision(digits)));
+}
+
+const formats = new Map<number, Intl.NumberFormat>();
+
+/** Kept, because making a format takes many times longer than using it. */
+function grouped(digits: number): Intl.NumberFormat {
+  const known = formats.get(digits);
+  if (known) return known;
+  const format = new Intl.NumberFormat("en-US", {
     maximumFractionDigits: 10,
     maximumSignificantDigits: digits,
   });
+  formats.set(digits, format);
+  return format;
 }
 
 /** "$2,744.50", "18.4 ¢" is written as "$0.184". */

@@ -1,12 +1,14 @@
 import { unusable } from "../measures/cannot-answer";
 import type { Sheet, Workbook } from "../sheets/workbook";
 import type { Change } from "./host";
+import { filled, type Filled } from "./filled-cells";
 import { grown, type Growth } from "./table-growth";
 
 /** A workbook after a change, and what it takes to take that change back. */
 export interface Changed {
   readonly workbook: Workbook;
   readonly growths: readonly Growth[];
+  readonly fills: readonly Filled[];
 }
 
 /** Carries out the whole change on the model, or refuses the whole with a sentence. */
@@ -24,7 +26,13 @@ export function changedWorkbook(workbook: Workbook, change: Change): Changed {
     now = next;
     growths.push(growth);
   }
-  return { workbook: now, growths };
+  const fills: Filled[] = [];
+  for (const fill of change.fill ?? []) {
+    const done = filled(now, fill);
+    now = done.workbook;
+    fills.push(done.filled);
+  }
+  return { workbook: now, growths, fills };
 }
 
 function refuseTaken(workbook: Workbook, change: Change): void {

@@ -1,5 +1,6 @@
 import type {
   Area,
+  Cell,
   CellValue,
   Chart,
   DefinedName,
@@ -34,13 +35,21 @@ export interface CellFacts extends CellPlace {
 /** New rows for a table, by heading; a heading left out stays blank (or takes the column's own formula). */
 export type TableRows = readonly Readonly<Record<string, CellValue>>[];
 
-/** One user action's writes: rows appended to tables and sheets added, all or nothing. */
+/** Values and formulas for cells of a sheet that is there; the rectangle around them must be blank. */
+export interface Fill {
+  readonly sheet: string;
+  /** At least one; a number format is taken by a cell that has none of its own. */
+  readonly cells: readonly Cell[];
+}
+
+/** One user action's writes: rows appended to tables, blank cells filled and sheets added, all or nothing. */
 export interface Change {
   readonly says: string;
   readonly append: readonly {
     readonly table: string;
     readonly rows: TableRows;
   }[];
+  readonly fill?: readonly Fill[];
   readonly addSheets: readonly Sheet[];
   readonly names: readonly DefinedName[];
 }

@@ -1,5 +1,5 @@
 import { unusable } from "../measures/cannot-answer";
-import { cellAddress, sheetReference } from "../sheets/address";
+import { cellAddress, placeNumber, sheetReference } from "../sheets/address";
 import type { Area, Cell, Sheet, Table, Workbook } from "../sheets/workbook";
 import type { TableRows } from "./host";
 import { movedDown } from "./formula-references";
@@ -99,10 +99,12 @@ export const covers = (
   column >= area.column &&
   column < area.column + area.columns;
 
-type CellMap = ReadonlyMap<string, Cell>;
+type CellMap = ReadonlyMap<number, Cell>;
 
 const cellMap = (sheet: Sheet): CellMap =>
-  new Map(sheet.cells.map((cell) => [`${cell.row},${cell.column}`, cell]));
+  new Map(
+    sheet.cells.map((cell) => [placeNumber(cell.row, cell.column), cell]),
+  );
 
 /** For each column the spelling of its heading that the rows use. */
 function headingsOf(table: Table, rows: TableRows): readonly string[] {
@@ -125,7 +127,7 @@ function isEmpty(table: Table, cells: CellMap): boolean {
   const { row, column, rows } = table.area;
   if (rows !== 2) return rows < 2;
   return table.columns.every((_, c) => {
-    const cell = cells.get(`${row + 1},${column + c}`);
+    const cell = cells.get(placeNumber(row + 1, column + c));
     return (
       cell?.formula !== undefined ||
       cell?.value === undefined ||
@@ -145,9 +147,9 @@ function newCell(
 ): Cell {
   const row = start + index;
   const column = table.area.column + offset;
-  const own = cells.get(`${row},${column}`);
+  const own = cells.get(placeNumber(row, column));
   const above = start - 1 > table.area.row ? start - 1 : start;
-  const model = cells.get(`${above},${column}`);
+  const model = cells.get(placeNumber(above, column));
   const style = own?.style ?? model?.style;
   const formula =
     value === undefined
@@ -185,7 +187,7 @@ const holds = (cell: Cell): boolean =>
   cell.note !== undefined ||
   (cell.value !== undefined && cell.value !== null && cell.value !== "");
 
-const overlap = (a: Area, b: Area): boolean =>
+export const overlap = (a: Area, b: Area): boolean =>
   a.row < b.row + b.rows &&
   b.row < a.row + a.rows &&
   a.column < b.column + b.columns &&

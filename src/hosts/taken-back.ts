@@ -1,12 +1,14 @@
 import { unusable, type CannotAnswer } from "../measures/cannot-answer";
 import type { Cell, Sheet, Workbook } from "../sheets/workbook";
 import type { Change } from "./host";
+import { emptied, type Filled } from "./filled-cells";
 import { covers, tableNamed, withSheet, type Growth } from "./table-growth";
 
 /** A change as it was carried out, and the workbook just after it. */
 export interface Done {
   readonly change: Change;
   readonly growths: readonly Growth[];
+  readonly fills: readonly Filled[];
   readonly after: Workbook;
 }
 
@@ -17,6 +19,8 @@ export interface Done {
 export function takenBack(workbook: Workbook, done: Done): Workbook {
   let now = workbook;
   for (const growth of [...done.growths].reverse()) now = shrunk(now, growth);
+  for (const fill of [...done.fills].reverse())
+    now = emptied(now, fill, filledText);
   const added = new Set(done.change.addSheets.map((sheet) => sheet.name));
   for (const name of added) refuseTypedOver(now, done.after, name);
   const sheets = now.sheets.filter((sheet) => !added.has(sheet.name));
@@ -95,6 +99,10 @@ export const inputs = (cells: readonly Cell[]): string =>
       .sort((a, b) => a.row - b.row || a.column - b.column)
       .map((cell) => [cell.row, cell.column, cell.value]),
   );
+
+/** What tells whether cells that were filled are still as they were put: what could be typed, and how many formulas. */
+export const filledText = (cells: readonly Cell[]): string =>
+  `${inputs(cells)} ${cells.filter(({ formula }) => formula !== undefined).length}`;
 
 function refuseTypedOver(now: Workbook, after: Workbook, name: string): void {
   const typed = (workbook: Workbook): string | undefined => {

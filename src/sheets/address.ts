@@ -12,6 +12,10 @@ export const cellAddress = (row: number, column: number): string =>
 export const fixedAddress = (row: number, column: number): string =>
   `$${columnLetters(column)}$${row + 1}`;
 
+/** A place as one number, by which cells are found many times faster than by a text; no sheet has more columns. */
+export const placeNumber = (row: number, column: number): number =>
+  row * 16_384 + column;
+
 /** A sheet's name as a formula writes it, quoted where it must be. */
 export const sheetReference = (name: string): string =>
   `'${name.replace(/'/g, "''")}'`;

@@ -19,6 +19,24 @@ export function bookColumn(
   return given.rows.map((row) => row[at] ?? null);
 }
 
+/** Whether the workbook's table has a declared column; books of before it do not. */
+export function bookHas(
+  contents: readonly Contents[],
+  key: keyof typeof bookTables,
+  name: string,
+): boolean {
+  const table = bookTables[key];
+  const given = contentsOf(contents, table);
+  const declared = (
+    table.columns as Readonly<Record<string, { readonly heading: string }>>
+  )[name];
+  return (
+    given !== undefined &&
+    declared !== undefined &&
+    columnAt(given.headings, declared) >= 0
+  );
+}
+
 /** Rows of a table as they stand. */
 export const bookRows = (
   contents: readonly Contents[],

@@ -11,7 +11,13 @@ import type { Workbook } from "./workbook";
 export function farmBook(given: readonly Contents[]): Workbook {
   return {
     title: `${farmName(given)}: farm book`,
-    sheets: tableList.map(([, table]) => farmBookSheet(table, given)),
+    sheets: tableList
+      .filter(
+        ([, table]) =>
+          (!table.comesFromRoll && !table.onlyWhereKept) ||
+          contentsOf(given, table),
+      )
+      .map(([, table]) => farmBookSheet(table, given)),
     names: [],
   };
 }

@@ -26,6 +26,19 @@ export interface WriteRecord {
     /** What stood in the one blank row of an empty table, to be entered again. */
     readonly firstRow?: readonly string[] | undefined;
   }[];
+  /** Blank rectangles that were filled. */
+  readonly fills?:
+    | readonly {
+        readonly sheet: string;
+        readonly row: number;
+        readonly column: number;
+        readonly rows: number;
+        readonly columns: number;
+        readonly digest: string;
+        /** Whether the cells had no number formats of their own and were given some. */
+        readonly isFormatted: boolean;
+      }[]
+    | undefined;
 }
 
 export const keptVersion = 1;
@@ -49,6 +62,19 @@ const writeRecord = z.object({
       firstRow: z.array(text).optional(),
     }),
   ),
+  fills: z
+    .array(
+      z.object({
+        sheet: text,
+        row: z.number(),
+        column: z.number(),
+        rows: z.number(),
+        columns: z.number(),
+        digest: text,
+        isFormatted: z.boolean(),
+      }),
+    )
+    .optional(),
 });
 
 const keptForm = z.object({

@@ -1,4 +1,5 @@
 import type { Contents } from "../book/contents";
+import { placeNumber } from "./address";
 import type { Sheet, Stored, Table, Workbook } from "./workbook";
 
 /** Every worksheet table of a workbook with the values of its cells; a formula not yet worked out is blank. */
@@ -6,7 +7,7 @@ export const tablesOf = (workbook: Workbook): readonly Contents[] =>
   workbook.sheets.flatMap((sheet) => {
     const values = new Map(
       sheet.cells.map((cell) => [
-        placeKey(cell.row, cell.column),
+        placeNumber(cell.row, cell.column),
         cell.value ?? null,
       ]),
     );
@@ -16,7 +17,7 @@ export const tablesOf = (workbook: Workbook): readonly Contents[] =>
 function contents(
   sheet: Sheet,
   table: Table,
-  values: ReadonlyMap<string, Stored>,
+  values: ReadonlyMap<number, Stored>,
 ): Contents {
   const { row, column, rows, columns } = table.area;
   return {
@@ -28,10 +29,9 @@ function contents(
     rows: Array.from({ length: rows - 1 }, (_, r) =>
       Array.from(
         { length: columns },
-        (_unused, c) => values.get(placeKey(row + 1 + r, column + c)) ?? null,
+        (_unused, c) =>
+          values.get(placeNumber(row + 1 + r, column + c)) ?? null,
       ),
     ),
   };
 }
-
-const placeKey = (row: number, column: number): string => `${row},${column}`;

@@ -114,10 +114,16 @@ export interface PrintSetup {
   readonly landscape: boolean;
   /** Everything on one page, or one page wide and as long as it needs. */
   readonly fit: "one page" | "one page wide";
+  /** So many pages side by side where one would be too small to read; each begins with the first column. */
+  readonly across?: number;
   /** Rows repeated at the head of every page. */
   readonly headings?: { readonly first: number; readonly rows: number };
+  /** Only so many columns print, and so many rows where they are counted: what is beyond is working for the screen. */
+  readonly upTo?: { readonly columns: number; readonly rows?: number };
   /** Text at the left of the foot. */
   readonly foot?: string;
+  /** Of the words around the page number; English without it. */
+  readonly language?: "fr";
 }
 
 export interface Sheet {

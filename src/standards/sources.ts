@@ -144,6 +144,24 @@ export const sources = {
       "Weights and Measures Regulations, C.R.C., c. 1605, Schedule II Part III, read; it is headed individually measured commodities, and the schedule for prepackaged food was not read.",
     kind: "published",
   },
+  canadaNetQuantity: {
+    title: "Net quantity on a Canadian label",
+    detail:
+      "Safe Food for Canadians Regulations, sections 221, 232 and 244.1(g), read in part: metric, on the principal display panel, with a lot code on the label; millilitres below 1 L as in the older Maple Products Regulations, section 19, read. Rounding to three figures: from memory.",
+    kind: "published",
+  },
+  canadaTypeHeight: {
+    title: "Height of the numerals of a Canadian net quantity",
+    detail:
+      "Safe Food for Canadians Regulations, section 229 and its schedule, by principal display surface: from memory.",
+    kind: "memory",
+  },
+  canadaLabelWords: {
+    title: "Words of a Canadian maple label in both languages",
+    detail:
+      "Grade, colour class, taste, common name and origin in French, and the wording of the grade: from memory. The English classes were read.",
+    kind: "memory",
+  },
   largerDeclaration: {
     title: "Two declarations on one label",
     detail:

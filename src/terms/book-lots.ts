@@ -198,6 +198,7 @@ export const lotTerms = {
       "tote sale",
       "sold otherwise",
       "lost or adjusted",
+      "used before the season",
     ],
     example: "bottled",
     french: "Emploi",

@@ -1,4 +1,5 @@
 import type { HotLitres } from "../measures/quantity";
+import { toteSettingTerms } from "./book-loads";
 import { runPlanSettingTerms } from "./book-run-plan";
 import {
   choice,
@@ -32,6 +33,27 @@ export const settingTerms = {
     above: 0,
     example: "1.37",
     french: "Dollars canadiens pour un dollar américain",
+  }),
+  Country: choice({
+    label: "Country",
+    about: "whose gallon and label rules the book goes by",
+    choices: ["US", "Canada"],
+    example: "Canada",
+    french: "Pays",
+  }),
+  Gallon: choice({
+    label: "Gallon",
+    about: "which gallon a bare gal is in this book",
+    choices: ["US", "imperial"],
+    example: "imperial",
+    french: "Gallon",
+  }),
+  Units: choice({
+    label: "Units",
+    about: "units of a copy that is handed over",
+    choices: ["US", "metric"],
+    example: "metric",
+    french: "Unités",
   }),
   "House pounds per gallon": number({
     label: "House pounds per gallon",
@@ -134,6 +156,7 @@ export const settingTerms = {
     french: "Coût de l'argent",
   }),
   ...runPlanSettingTerms,
+  ...toteSettingTerms,
   "Count date": date({
     label: "Count date",
     about: "day of the last stock count, and of the prices in the book",

@@ -1,7 +1,7 @@
 import { number, text, type TextTerm } from "./term";
 
 /** A code whose leading zeros count; a number cell, which has lost them, is refused. */
-const digitsText = (said: Parameters<typeof text>[0]): TextTerm => ({
+export const digitsText = (said: Parameters<typeof text>[0]): TextTerm => ({
   ...text(said),
   keepsZeros: true,
 });

@@ -1,3 +1,4 @@
+import { loadTerms } from "./book-loads";
 import { toteTerms as columns } from "./book-totes";
 import { choice, date, list, mass, money, rows, text } from "./term";
 
@@ -32,14 +33,7 @@ const out = mass({
 export const toteTerms = {
   gross: columns.gross,
   tare: columns.tare,
-  plateLimit: mass({
-    label: "Plate limit",
-    about: "largest gross weight marked on the tote's plate",
-    unit: "lb",
-    above: 0,
-    example: "3,300 lb",
-    french: "Limite de la plaque",
-  }),
+  plateLimit: loadTerms.plateLimit,
   net: columns.net,
   price: money({
     label: "Price",

@@ -21,6 +21,7 @@ import type { Stored, Workbook } from "../../src/sheets/workbook";
 import { yearsPlaces } from "../../src/sheets/year-to-year/years-sheet";
 import { demoTables } from "../book/csv-folder";
 import { demoBook } from "../support/demo-workbook";
+import { agree, differences } from "../support/agreement";
 import { convertWithLibreOffice } from "../support/libre-office";
 
 const contents = demoTables();
@@ -72,19 +73,6 @@ beforeAll(async () => {
     );
 }, 400_000);
 
-/** Numbers agree to 1e-9 relative; everything else to the letter, where a blank and an empty text are one. */
-function agree(a: Stored | undefined, b: Stored | undefined): boolean {
-  if (typeof a === "number" && typeof b === "number")
-    return Math.abs(a - b) <= 1e-9 * Math.max(Math.abs(a), Math.abs(b), 1e-3);
-  const plain = (value: Stored | undefined): string =>
-    value === undefined || value === null
-      ? ""
-      : typeof value === "object"
-        ? value.error
-        : String(value);
-  return plain(a) === plain(b);
-}
-
 const cellsOf = (workbook: Workbook | undefined, sheet: string) =>
   new Map(
     workbook?.sheets
@@ -92,31 +80,14 @@ const cellsOf = (workbook: Workbook | undefined, sheet: string) =>
       ?.cells.map((cell) => [`${cell.row},${cell.column}`, cell.value]),
   );
 
-const differences = (
-  which: Which,
-  other: Workbook | undefined,
-): readonly string[] =>
-  (live.get(which)?.sheets ?? []).flatMap((sheet) => {
-    const theirs = cellsOf(other, sheet.name);
-    return sheet.cells
-      .filter(({ formula }) => formula !== undefined)
-      .filter(
-        ({ value, row, column }) =>
-          !agree(value, theirs.get(`${row},${column}`)),
-      )
-      .map(
-        ({ value, row, column, formula }) =>
-          `${sheet.name} r${row + 1} c${column + 1}: ${JSON.stringify(value)} against ${JSON.stringify(theirs.get(`${row},${column}`))} for ${formula}`,
-      );
-  });
-
 test.each(all)(
   "LibreOffice, made to recalculate the plain twin of %s, gives every figure of the grid",
-  (which) => expect(differences(which, recalculated.get(which))).toEqual([]),
+  (which) =>
+    expect(differences(live.get(which), recalculated.get(which))).toEqual([]),
 );
 
 test.each(all)("the file of %s read back holds every figure", (which) =>
-  expect(differences(which, readBack.get(which))).toEqual([]),
+  expect(differences(live.get(which), readBack.get(which))).toEqual([]),
 );
 
 /** The rows of a named place of a worked-out book. */

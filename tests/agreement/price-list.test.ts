@@ -16,45 +16,12 @@ import { answerOrNone } from "../../src/measures/cannot-answer";
 import { KG_PER_LB } from "../../src/measures/units";
 import { bookTablesFromCsv } from "../../src/book/from-csv";
 import { demoFolder, demoTables } from "../book/csv-folder";
+import { agree, differences } from "../support/agreement";
 import { convertWithLibreOffice } from "../support/libre-office";
 import { listRows, moveRows, workedOut } from "../support/price-book";
 
-const SHEETS = ["Price list", "Price working", "What if"];
-
-/** Numbers agree to 1e-9 relative; everything else to the letter, where a blank and an empty text are one. */
-function agree(a: Stored | undefined, b: Stored | undefined): boolean {
-  if (typeof a === "number" && typeof b === "number")
-    return Math.abs(a - b) <= 1e-9 * Math.max(Math.abs(a), Math.abs(b), 1e-3);
-  const plain = (value: Stored | undefined): string =>
-    value === undefined || value === null
-      ? ""
-      : typeof value === "object"
-        ? value.error
-        : String(value);
-  return plain(a) === plain(b);
-}
-
-function differences(live: Workbook, other: Workbook): readonly string[] {
-  return live.sheets
-    .filter(({ name }) => SHEETS.includes(name))
-    .flatMap((sheet) => {
-      const theirs = new Map(
-        other.sheets
-          .find(({ name }) => name === sheet.name)
-          ?.cells.map((cell) => [`${cell.row},${cell.column}`, cell.value]),
-      );
-      return sheet.cells
-        .filter((cell) => cell.formula !== undefined)
-        .filter(
-          (cell) =>
-            !agree(cell.value, theirs.get(`${cell.row},${cell.column}`)),
-        )
-        .map(
-          (cell) =>
-            `${sheet.name} r${cell.row + 1} c${cell.column + 1}: ${JSON.stringify(cell.value)} against ${JSON.stringify(theirs.get(`${cell.row},${cell.column}`))} for ${cell.formula?.slice(0, 400)}`,
-        );
-    });
-}
+const ofPrices = (name: string): boolean =>
+  ["Price list", "Price working", "What if"].includes(name);
 
 async function recalculated(contents: readonly Contents[]): Promise<Workbook> {
   const folder = mkdtempSync(join(tmpdir(), "tare-and-tally-agreement-"));
@@ -192,12 +159,14 @@ describe("the demo farm's price list", () => {
   });
 
   test("is the same in LibreOffice, made to recalculate its portable twin", async () => {
-    expect(differences(live, await recalculated(contents))).toEqual([]);
+    expect(differences(live, await recalculated(contents), ofPrices)).toEqual(
+      [],
+    );
   }, 240_000);
 
   test("is the same when its file is read back", async () => {
     const { workbook } = await readXlsx(await writeXlsx(live), "prices.xlsx");
-    expect(differences(live, workbook)).toEqual([]);
+    expect(differences(live, workbook, ofPrices)).toEqual([]);
   });
 });
 
@@ -233,7 +202,9 @@ describe("a book with holes in it", () => {
   });
 
   test("is the same in LibreOffice", async () => {
-    expect(differences(live, await recalculated(contents))).toEqual([]);
+    expect(differences(live, await recalculated(contents), ofPrices)).toEqual(
+      [],
+    );
   }, 240_000);
 });
 
@@ -242,13 +213,15 @@ describe("a generated book", () => {
     const contents = manyProducts(demoTables(), 38);
     const live = await workedOut(contents);
     expect(againstTrade(contents, live)).toEqual([]);
-    expect(differences(live, await recalculated(contents))).toEqual([]);
+    expect(differences(live, await recalculated(contents), ofPrices)).toEqual(
+      [],
+    );
   }, 480_000);
 
-  test("of 500 products: LibreOffice holds the figures of the trade", async () => {
-    const contents = manyProducts(demoTables(), 500);
+  test("of 120 products: LibreOffice holds the figures of the trade", async () => {
+    const contents = manyProducts(demoTables(), 120);
     const workbook = await recalculated(contents);
-    expect(listRows(workbook)).toHaveLength(500);
+    expect(listRows(workbook)).toHaveLength(120);
     expect(againstTrade(contents, workbook)).toEqual([]);
   }, 480_000);
 });

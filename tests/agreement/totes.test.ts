@@ -10,6 +10,7 @@ import { lotBalances } from "../../src/book/totes-lots";
 import { readXlsx } from "../../src/hosts/file/read-xlsx";
 import { writeXlsx } from "../../src/hosts/file/write-xlsx";
 import { calculate } from "../../src/hosts/grid/calculate";
+import { isoDate } from "../../src/measures/read-date";
 import { KG_PER_LB } from "../../src/measures/units";
 import { toteNames, toteSheetNames } from "../../src/sheets/totes/names";
 import type { Stored, Workbook } from "../../src/sheets/workbook";
@@ -79,20 +80,36 @@ function againstTrade(
   const { book } = readBook(contents);
   const totes = totesOf(book, { matching });
   const places = toteNames(workbook.names);
-  const rows = (
-    key:
-      | "tickets"
-      | "contracts"
-      | "accounts"
-      | "invoices"
-      | "lots"
-      | "barrels"
-      | "money",
-  ): readonly (readonly Stored[])[] => {
+  type Table =
+    | "tickets"
+    | "disputes"
+    | "contracts"
+    | "freight"
+    | "accounts"
+    | "invoices"
+    | "lots"
+    | "barrels"
+    | "money";
+  const rows = (key: Table): readonly (readonly Stored[])[] => {
     const place = places[key];
     if (!place) throw new Error(`no ${key}`);
     return valuesOf(workbook, place).filter(
       ([first]) => typeof first === "string" && first !== "",
+    );
+  };
+  /** The rows of a table, each cell under its heading. */
+  const byHeading = (
+    key: Table,
+  ): readonly Readonly<Record<string, Stored>>[] => {
+    const place = places[key];
+    if (!place) throw new Error(`no ${key}`);
+    const [headings = []] = valuesOf(workbook, {
+      ...place,
+      row: place.row - 1,
+      rows: 1,
+    });
+    return rows(key).map((row) =>
+      Object.fromEntries(row.map((cell, c) => [String(headings[c]), cell])),
     );
   };
   const wrong: string[] = [];
@@ -108,40 +125,80 @@ function againstTrade(
   };
   const lb = (weight: number | undefined): number | undefined =>
     weight === undefined ? undefined : weight / KG_PER_LB;
-  const tickets = rows("tickets");
+  const tickets = byHeading("tickets");
   check("tickets", tickets.length, totes.tickets.length);
   totes.tickets.forEach((ticket, i) => {
-    const row = tickets[i] ?? [];
+    const row = tickets[i] ?? {};
     const { row: written } = ticket;
-    check(`${written.ticket} name`, row[0], written.ticket);
-    check(`${written.ticket} net`, row[7], lb(ticket.net));
-    check(`${written.ticket} gallons`, row[9], ticket.gallons);
-    check(`${written.ticket} quantity`, row[12], ticket.quantity);
-    check(`${written.ticket} amount`, row[13], ticket.amount);
-    check(`${written.ticket} per lb`, row[15], ticket.perPound);
-    check(
-      `${written.ticket} refused`,
-      row[22],
-      ticket.gradesRefused.map((g) => `${g}; `).join(""),
+    const is = (heading: string, wanted: Stored | undefined): void =>
+      check(`${written.ticket} ${heading}`, row[heading], wanted);
+    is("Ticket", written.ticket);
+    is("Net lb", lb(ticket.net));
+    is("Gallons at 68 °F", ticket.gallons);
+    is("Quantity billed", ticket.quantity);
+    is("Amount", ticket.amount);
+    is("Per lb", ticket.perPound);
+    is("Grade not agreed", ticket.gradesRefused.map((g) => `${g}; `).join(""));
+    is("Days out", ticket.daysOut);
+    is("Buyer net lb", lb(written.buyerNet));
+    is("Plate limit lb", lb(written.plateLimit));
+    const plate = written.plateLimit;
+    is(
+      "Gross over it, lb",
+      plate !== undefined && written.gross > plate
+        ? lb(written.gross - plate)
+        : undefined,
     );
-    check(`${written.ticket} days out`, row[25], ticket.daysOut);
-    check(`${written.ticket} out`, row[26] === "out", ticket.isOut);
+    check(`${written.ticket} out`, row["Tote is"] === "out", ticket.isOut);
     check(
       `${written.ticket} withheld`,
-      row[27] !== "" && row[27] !== null,
+      row["Needs"] !== "" && row["Needs"] !== null,
       ticket.needs.length > 0,
     );
   });
-  rows("contracts").forEach((row, i) => {
+  const { beyond } = totes.disputes;
+  check(
+    "weights reported",
+    tickets.filter((row) => typeof row["Buyer less us, lb"] === "number")
+      .length,
+    totes.disputes.reported,
+  );
+  const disputed = byHeading("disputes");
+  check("disputes", disputed.length, beyond.length);
+  for (const row of disputed) {
+    const { ticket, theirs, difference } =
+      beyond.find((one) => one.ticket.row.ticket === row["Ticket"]) ?? fail();
+    const is = (heading: string, wanted: Stored | undefined): void =>
+      check(`dispute ${ticket.row.ticket} ${heading}`, row[heading], wanted);
+    is("Our net lb", lb(ticket.net));
+    is("Buyer net lb", lb(theirs));
+    is("Buyer less us, lb", lb(difference.weight));
+    is("Of our weight", difference.share);
+    is("In money", difference.money);
+    is("Money", ticket.currency);
+  }
+  byHeading("contracts").forEach((row, i) => {
     const { row: written, progress, amount } = totes.contracts[i] ?? fail();
-    check(`${written.contract} left`, row[5], lb(progress.left));
-    check(`${written.contract} totes`, row[6], progress.totesLeft);
-    check(`${written.contract} over`, row[7], lb(progress.overIfFull));
-    check(`${written.contract} share`, row[8], progress.shareShipped);
-    check(`${written.contract} time`, row[9], progress.shareOfTime);
-    check(`${written.contract} brix`, row[14], progress.meanBrix);
-    check(`${written.contract} short`, row[16], progress.brixShortfall);
-    check(`${written.contract} amount`, row[18], amount);
+    const is = (heading: string, wanted: Stored | undefined): void =>
+      check(`${written.contract} ${heading}`, row[heading], wanted);
+    is("Left lb", lb(progress.left));
+    is("Totes left", progress.totesLeft);
+    is("Over if the last is full, lb", lb(progress.overIfFull));
+    is("Shipped", progress.shareShipped);
+    is("Of its days gone", progress.shareOfTime);
+    is("Mean Brix shipped", progress.meanBrix);
+    is("Solids short", progress.brixShortfall);
+    is("Amount", amount);
+  });
+  byHeading("freight").forEach((row, i) => {
+    const { row: written, freight } = totes.contracts[i] ?? fail();
+    const is = (heading: string, wanted: Stored | undefined): void =>
+      check(`${written.contract} ${heading}`, row[heading], wanted);
+    is("Price per lb", freight.perPound);
+    is("Freight per lb", freight.perPoundFreight);
+    is("At our dock per lb", freight.bothWays?.dock);
+    is("Delivered per lb", freight.bothWays?.delivered);
+    is("Needs", freight.needs.map((one) => `${one}; `).join(""));
   });
   const accounts = rows("accounts");
   check("accounts", accounts.length, totes.receivables.accounts.length);
@@ -187,15 +244,59 @@ function againstTrade(
     });
   }
   const balances = lotBalances(book, totes.asOf);
-  for (const row of [...rows("lots"), ...rows("barrels")]) {
-    const balance = balances.find(({ name }) => name === row[0]) ?? fail();
-    check(`${balance.name} out`, row[9], lb(balance.out));
-    check(`${balance.name} left`, row[10], lb(balance.left));
-    check(`${balance.name} counted`, row[11], lb(balance.counted));
-    check(`${balance.name} unexplained`, row[12], lb(balance.unexplained));
-  }
+  const said = overdrawnIn(workbook);
+  const overdrawn = balances.filter(
+    ({ kind, overdraw }) => kind === "lot" && overdraw,
+  );
+  check("overdrawn lots", said.length, Math.max(1, overdrawn.length));
+  overdrawn.forEach(({ name, overdraw }, i) => {
+    if (!overdraw) return;
+    const { draw, short } = overdraw;
+    const pounds = (weight: number): string =>
+      (weight / KG_PER_LB).toLocaleString("en-US", {
+        minimumFractionDigits: 1,
+        maximumFractionDigits: 1,
+      });
+    // A CSV file's lines and the sheet's rows are counted alike: the headings are the first.
+    const row = /\d+$/.exec(draw.place)?.[0];
+    check(
+      `${name} first overdraw`,
+      said[i],
+      `${name}: ${pounds(draw.weight)} lb for ${draw.to ?? draw.what} on ${isoDate(draw.day)}, Lot use row ${row}, ${pounds(short)} lb too many`,
+    );
+  });
+  for (const [key, name] of [
+    ["lots", "Lot"],
+    ["barrels", "Barrel"],
+  ] as const)
+    for (const row of byHeading(key)) {
+      const balance = balances.find((one) => one.name === row[name]) ?? fail();
+      const is = (heading: string, wanted: Stored | undefined): void =>
+        check(`${balance.name} ${heading}`, row[heading], wanted);
+      is("Out lb", lb(balance.out));
+      is("Left lb", lb(balance.left));
+      is("Counted lb", lb(balance.counted));
+      is("Not explained, lb", lb(balance.unexplained));
+    }
   return wrong;
 }
+
+/** What the lot balance says of overdrawn lots, line by line. */
+const overdrawnIn = (workbook: Workbook): readonly string[] => {
+  const cells =
+    workbook.sheets.find(({ name }) => name === toteSheetNames.lots)?.cells ??
+    [];
+  return cells
+    .filter(
+      ({ column, value }) => column === 0 && /^Overdrawn, /.test(String(value)),
+    )
+    .map(
+      ({ row }) =>
+        cells.find((cell) => cell.row === row && cell.column === 1)?.value,
+    )
+    .filter((value) => typeof value === "string" && value !== "")
+    .map(String);
+};
 
 const fail = (): never => {
   throw new Error("the sheet has a row the trade has not");

@@ -42,4 +42,17 @@ export const replacing =
     return text.replace(from, to);
   };
 
+/** What only a run plan asks of the settings. */
+const PLAN_SETTINGS =
+  /^(Least kettle fill|Empty case|Empty pallet|Best-by months|Day length|Break after|Break length),.*\n/gm;
+
+/** The settings file of a farm that has entered nothing a run plan alone asks for, with other lines at its end. */
+export const barePlanSettings =
+  (lines = "") =>
+  (text: string): string => {
+    const bare = text.replace(PLAN_SETTINGS, "");
+    if (bare === text) throw new Error("no setting of run plans in the demo");
+    return `${bare.trimEnd()}\n${lines}\n`;
+  };
+
 export const demoTables = () => bookTablesFromCsv(demoFolder()).tables;

@@ -65,7 +65,7 @@ test("a web shop that charges 12.00 for shipping loses on no single bottle", () 
     ...book,
     channels: book.channels.map((row) =>
       row.channel === "Own web shop"
-        ? { ...row, note: "customer pays 12.00 of shipping" }
+        ? { ...row, shippingCharged: as<Money>(12) }
         : row,
     ),
   };

@@ -7,7 +7,7 @@ import { runPlanFindings } from "../../src/book/run-plan-findings";
 import { readStart, startText } from "../../src/book/run-plan-start";
 import { KG_PER_LB } from "../../src/measures/units";
 import { demoBook } from "../support/demo-workbook";
-import { demoFolder, replacing } from "./csv-folder";
+import { barePlanSettings, demoFolder, replacing } from "./csv-folder";
 
 const { book } = demoBook();
 const start = readStart("2026-11-26T07:00", "start");
@@ -15,6 +15,8 @@ const bookWith = (changes: Parameters<typeof demoFolder>[0]) =>
   readBook(bookTablesFromCsv(demoFolder(changes)).tables).book;
 const settings = (lines: string) => (text: string) =>
   `${text.trimEnd()}\n${lines}\n`;
+/** The demo farm without the settings that only a run plan asks for. */
+const bare = bookWith({ "farm_settings.csv": barePlanSettings() });
 
 test("the chosen line is never dearer than another usual one, whatever the product and the run", () => {
   fc.assert(
@@ -82,15 +84,24 @@ test("aged syrup is drawn from emptied barrels", () => {
 
 test("seven in the morning of 26 November 2026 on the small pair: 26330-SP-0700, over at 9:35", () => {
   // 304 days to the end of October, and 26.
-  const plan = runPlan(book, { product: "P250-LOFT", bottles: 1200, start });
+  const plan = runPlan(bare, { product: "P250-LOFT", bottles: 1200, start });
   expect(plan.lotCode).toBe("26330-SP-0700");
   expect(startText(plan.clock?.finish ?? 0)).toBe("2026-11-26T09:35");
   expect(lineLetters("Small A")).toBe("SA");
   expect(lineLetters("one")).toBe("O");
 });
 
-test("what is not entered is named, and nothing is made up for it", () => {
+test("the demo farm takes its quarter of an hour after two and a half hours: over at 9:50, best by 24 months on", () => {
   const plan = runPlan(book, { product: "P250-LOFT", bottles: 1200, start });
+  // 55 min and 1,200 ÷ 720 h are 2 h 35 min of work, in a day of 8 h.
+  expect([plan.clock?.breaks, plan.clock?.overtime]).toEqual([1, 0]);
+  expect(startText(plan.clock?.finish ?? 0)).toBe("2026-11-26T09:50");
+  expect(startText(plan.bestBy ?? 0)).toBe("2028-11-26T00:00");
+  expect(plan.needs).toEqual([]);
+});
+
+test("what is not entered is named, and nothing is made up for it", () => {
+  const plan = runPlan(bare, { product: "P250-LOFT", bottles: 1200, start });
   expect([plan.weights, plan.bestBy, plan.clock?.overtime]).toEqual([
     undefined,
     undefined,
@@ -113,7 +124,7 @@ test("what is not entered is named, and nothing is made up for it", () => {
 
 test("a farm's own settings give overtime, breaks, the small last fill, weights and best-by", () => {
   const farm = bookWith({
-    "farm_settings.csv": settings(
+    "farm_settings.csv": barePlanSettings(
       "Day length,7,h,\nBreak after,120,min,\nBreak length,15,min,\nLeast kettle fill,40,gal,\nEmpty case,450,g,\nEmpty pallet,45,lb,\nBest-by months,24,months,",
     ),
   });

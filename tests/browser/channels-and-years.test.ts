@@ -1,36 +1,19 @@
-import type { Browser, Page } from "playwright-core";
-import {
-  axeFindings,
-  openWorkbench,
-  picture,
-  startBrowser,
-  type OpenedPage,
-} from "../support/browser-page";
-import { serveWorkbench, type Served } from "../support/serve";
+import type { BrowserContextOptions, Page } from "playwright-core";
+import { axeFindings, picture, type OpenedPage } from "../support/browser-page";
+import { workbenchPages } from "../support/workbench-page";
 
-let served: Served;
-let browser: Browser;
+const openPage = workbenchPages();
 let opened: OpenedPage;
 let page: Page;
 
-beforeAll(async () => {
-  served = await serveWorkbench();
-  browser = await startBrowser();
-});
-afterAll(async () => {
-  await browser?.close();
-  served?.stop();
-});
 afterEach(async () => {
   expect(opened.strays).toEqual([]);
   expect(opened.complaints).toEqual([]);
   await page.context().close();
 });
 
-const open = async (
-  options: Parameters<typeof openWorkbench>[2] = {},
-): Promise<void> => {
-  opened = await openWorkbench(browser, served.address, options);
+const open = async (options: BrowserContextOptions = {}): Promise<void> => {
+  opened = await openPage(options);
   ({ page } = opened);
   await page.locator("#tab-year").click();
   const product = page.locator("#pane [role=combobox]");

@@ -1,43 +1,11 @@
-import type { Browser, Page } from "playwright-core";
-import {
-  axeFindings,
-  openWorkbench,
-  picture,
-  startBrowser,
-} from "../support/browser-page";
-import { serveWorkbench, type Served } from "../support/serve";
+import type { Page } from "playwright-core";
+import { axeFindings, picture } from "../support/browser-page";
+import { workbenchPages } from "../support/workbench-page";
 
-let served: Served;
-let browser: Browser;
+const openPage = workbenchPages();
 
-beforeAll(async () => {
-  served = await serveWorkbench();
-  browser = await startBrowser();
-});
-afterAll(async () => {
-  await browser?.close();
-  served?.stop();
-});
-
+/** One after the other on one page. */
 const views: readonly (readonly [string, (page: Page) => Promise<void>])[] = [
-  [
-    "a costing",
-    async (page) => {
-      await page.getByRole("combobox", { name: "Product" }).click();
-      await page.getByRole("option", { name: /P250-LOFT/ }).click();
-      await page.getByRole("button", { name: "Build costing sheet" }).click();
-      await page.getByText("a bottle at today's price").first().waitFor();
-    },
-  ],
-  [
-    "the form for a new product",
-    async (page) => {
-      await page.getByRole("button", { name: "Set up a new product" }).click();
-      await page.getByLabel("Bottle or jug").selectOption("BTL-250");
-      await page.getByRole("button", { name: "Write it to the book" }).click();
-      await page.getByText("Nothing was written.").waitFor();
-    },
-  ],
   [
     "why a cell",
     async (page) => {
@@ -52,20 +20,42 @@ const views: readonly (readonly [string, (page: Page) => Promise<void>])[] = [
       await page.getByText(/^\d+ findings$/).waitFor();
     },
   ],
+  [
+    "the form for a new product",
+    async (page) => {
+      await page.getByRole("tab", { name: "Price a product" }).click();
+      await page.getByRole("button", { name: "Set up a new product" }).click();
+      await page.getByLabel("Bottle or jug").selectOption("BTL-250");
+      await page.getByRole("button", { name: "Write it to the book" }).click();
+      await page.getByText("Nothing was written.").waitFor();
+    },
+  ],
+  [
+    "a costing",
+    async (page) => {
+      await page.getByRole("button", { name: "Back to prices" }).click();
+      await page.getByRole("combobox", { name: "Product" }).click();
+      await page.getByRole("option", { name: /P250-LOFT/ }).click();
+      await page.getByRole("button", { name: "Build costing sheet" }).click();
+      await page.getByText("a bottle at today's price").first().waitFor();
+    },
+  ],
 ];
 
 describe.each(["light", "dark"] as const)("in %s", (colorScheme) => {
+  let page: Page;
+  beforeAll(async () => {
+    ({ page } = await openPage({ colorScheme }));
+  });
+  afterAll(() => page.context().close());
+
   test.each(views)(
     "axe has nothing to say about %s, the header and the frame",
     async (name, go) => {
-      const { page } = await openWorkbench(browser, served.address, {
-        colorScheme,
-      });
       await go(page);
       expect(await axeFindings(page, "#pane")).toEqual([]);
       expect(await axeFindings(page, "header")).toEqual([]);
       await picture(page, `${colorScheme}-${name.replaceAll(" ", "-")}`);
-      await page.context().close();
     },
   );
 });
@@ -74,13 +64,16 @@ describe.each([
   [320, 640],
   [360, 760],
 ])("on a screen %i wide", (width, height) => {
-  test.each(views)("%s needs no scrolling sideways", async (name, go) => {
-    const { page } = await openWorkbench(browser, served.address, {
-      viewport: { width, height },
-      hasTouch: true,
-    });
+  let page: Page;
+  beforeAll(async () => {
+    const viewport = { width, height };
+    ({ page } = await openPage({ viewport, hasTouch: true }));
     await picture(page, `${width}-sheet`);
     await page.getByRole("button", { name: "Pane", exact: true }).click();
+  });
+  afterAll(() => page.context().close());
+
+  test.each(views)("%s needs no scrolling sideways", async (name, go) => {
     await go(page);
     await picture(page, `${width}-${name.replaceAll(" ", "-")}`);
     const wide = await page.evaluate(() => {
@@ -91,12 +84,11 @@ describe.each([
       ];
     });
     expect(wide).toEqual([0, 0]);
-    await page.context().close();
   });
 });
 
 test("on a narrow screen a finding brings the sheet to the front", async () => {
-  const { page } = await openWorkbench(browser, served.address, {
+  const { page } = await openPage({
     viewport: { width: 360, height: 760 },
     hasTouch: true,
   });
@@ -113,7 +105,7 @@ test("on a narrow screen a finding brings the sheet to the front", async () => {
 });
 
 test("the look follows the machine until the person chooses, and the choice lasts", async () => {
-  const { page } = await openWorkbench(browser, served.address, {
+  const { page } = await openPage({
     colorScheme: "dark",
   });
   const dark = page.getByRole("switch", { name: "Dark" });
@@ -129,7 +121,7 @@ test("the look follows the machine until the person chooses, and the choice last
 });
 
 test("the pane takes a width by arrow keys and can be put away", async () => {
-  const { page } = await openWorkbench(browser, served.address);
+  const { page } = await openPage();
   const bar = page.getByRole("separator", { name: "Width of the pane" });
   await bar.focus();
   await page.keyboard.press("ArrowLeft");

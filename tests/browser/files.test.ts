@@ -1,22 +1,13 @@
 import ExcelJS from "exceljs";
-import type { Browser, Page } from "playwright-core";
-import { openWorkbench, picture, startBrowser } from "../support/browser-page";
-import { serveWorkbench, type Served } from "../support/serve";
+import type { Page } from "playwright-core";
+import { picture } from "../support/browser-page";
+import { workbenchPages } from "../support/workbench-page";
 
-let served: Served;
-let browser: Browser;
+const openPage = workbenchPages();
 let page: Page;
 
-beforeAll(async () => {
-  served = await serveWorkbench();
-  browser = await startBrowser();
-});
-afterAll(async () => {
-  await browser?.close();
-  served?.stop();
-});
 beforeEach(async () => {
-  ({ page } = await openWorkbench(browser, served.address));
+  ({ page } = await openPage());
 });
 afterEach(() => page.context().close());
 

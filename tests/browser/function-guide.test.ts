@@ -1,34 +1,16 @@
 import { readFileSync } from "node:fs";
-import type { Browser, Page } from "playwright-core";
+import type { BrowserContextOptions, Page } from "playwright-core";
 import { readXlsx } from "../../src/hosts/file/read-xlsx";
 import type { Cell } from "../../src/sheets/workbook";
-import {
-  axeFindings,
-  openWorkbench,
-  picture,
-  startBrowser,
-  type OpenedPage,
-} from "../support/browser-page";
-import { serveWorkbench, type Served } from "../support/serve";
+import { axeFindings, picture, type OpenedPage } from "../support/browser-page";
+import { workbenchPages } from "../support/workbench-page";
 
-let served: Served;
-let browser: Browser;
+const openWorkbenchPage = workbenchPages();
 let opened: OpenedPage;
 let page: Page;
 
-beforeAll(async () => {
-  served = await serveWorkbench();
-  browser = await startBrowser();
-});
-afterAll(async () => {
-  await browser?.close();
-  served?.stop();
-});
-
-async function open(
-  options: Parameters<typeof openWorkbench>[2] = {},
-): Promise<void> {
-  opened = await openWorkbench(browser, served.address, options);
+async function open(options: BrowserContextOptions = {}): Promise<void> {
+  opened = await openWorkbenchPage(options);
   ({ page } = opened);
 }
 afterEach(async () => {

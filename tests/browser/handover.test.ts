@@ -1,35 +1,21 @@
 import { readFileSync } from "node:fs";
-import type { Browser, Page } from "playwright-core";
+import type { Page } from "playwright-core";
 import { handoverCopy, workedOut } from "../../src/apps/cli/handover-copy";
 import { leaksIn } from "../../src/hosts/file/leaks/leak-check";
 import { readXlsx } from "../../src/hosts/file/read-xlsx";
 import { noTicks } from "../../src/sheets/handover/audiences";
 import { readAsked } from "../../src/sheets/handover/read-asked";
 import { demoTables } from "../book/csv-folder";
-import {
-  axeFindings,
-  openWorkbench,
-  picture,
-  startBrowser,
-  type OpenedPage,
-} from "../support/browser-page";
-import { serveWorkbench, type Served } from "../support/serve";
+import { axeFindings, picture, type OpenedPage } from "../support/browser-page";
+import { costingToHandOver, downloaded, paneSays } from "../support/copy-page";
+import { workbenchPages } from "../support/workbench-page";
 
-let served: Served;
-let browser: Browser;
+const openPage = workbenchPages();
 let opened: OpenedPage;
 let page: Page;
 
-beforeAll(async () => {
-  served = await serveWorkbench();
-  browser = await startBrowser();
-});
-afterAll(async () => {
-  await browser?.close();
-  served?.stop();
-});
 beforeEach(async () => {
-  opened = await openWorkbench(browser, served.address);
+  opened = await openPage();
   ({ page } = opened);
 });
 afterEach(async () => {
@@ -39,26 +25,15 @@ afterEach(async () => {
 });
 
 const expectText = (text: string | RegExp): Promise<void> =>
-  page
-    .locator("#pane")
-    .getByText(text)
-    .filter({ visible: true })
-    .first()
-    .waitFor();
+  paneSays(page, text);
 
 test("without a sheet to hand over, the pane says what to build", async () => {
-  await page.getByRole("tab", { name: "Hand over a copy" }).click();
+  await page.getByRole("tab", { name: "Copies and seasons" }).click();
   await expectText("There is no costing sheet, price list, quote or statement");
 });
 
 test("a partner's copy is looked at, narrowed by a tick, written and holds nothing removed", async () => {
-  await page.getByRole("combobox", { name: "Product" }).click();
-  await page.getByRole("option", { name: /P250-LOFT/ }).click();
-  await page.getByRole("button", { name: "Build costing sheet" }).click();
-  await expectText("a bottle at today's price");
-  await page.getByRole("tab", { name: "Hand over a copy" }).click();
-  await page.getByRole("checkbox", { name: "Costing of P250-LOFT" }).check();
-  await expectText(/May be tried: Bottles in this run/);
+  await costingToHandOver(page, "P250-LOFT");
   await page.getByText(/^Removed, /).click();
   await expectText("lots and where they came from");
   expect(await axeFindings(page, "#pane")).toEqual([]);
@@ -71,10 +46,7 @@ test("a partner's copy is looked at, narrowed by a tick, written and holds nothi
   await page.getByRole("checkbox", { name: "overheads" }).check();
   await expectText(/May be tried: Bottles in this run/);
 
-  const [download] = await Promise.all([
-    page.waitForEvent("download"),
-    page.getByRole("button", { name: "Write the copy" }).click(),
-  ]);
+  const download = await downloaded(page, "Write the copy");
   expect(download.suggestedFilename()).toBe(
     "Costing of P250-LOFT for partner.xlsx",
   );
@@ -105,7 +77,7 @@ test("another audience sees less, and a tick that names it shows more", async ()
   await page.getByRole("tab", { name: "Price list" }).click();
   await page.getByRole("button", { name: "Build price list" }).click();
   await expectText("Added the price list");
-  await page.getByRole("tab", { name: "Hand over a copy" }).click();
+  await page.getByRole("tab", { name: "Copies and seasons" }).click();
   await page.getByRole("checkbox", { name: "Price list" }).check();
   await page.getByRole("radio", { name: "a broker" }).check();
   await expectText(/Kept: .*Every product/);

@@ -1,31 +1,17 @@
 import { readFileSync } from "node:fs";
-import type { Browser, Page } from "playwright-core";
+import type { Page } from "playwright-core";
 import { readXlsx } from "../../src/hosts/file/read-xlsx";
 import { costingNames } from "../../src/sheets/costing/names";
 import type { Stored, Workbook } from "../../src/sheets/workbook";
-import {
-  openWorkbench,
-  picture,
-  startBrowser,
-  type OpenedPage,
-} from "../support/browser-page";
-import { serveWorkbench, type Served } from "../support/serve";
+import { picture, type OpenedPage } from "../support/browser-page";
+import { workbenchPages } from "../support/workbench-page";
 
-let served: Served;
-let browser: Browser;
+const openPage = workbenchPages();
 let opened: OpenedPage;
 let page: Page;
 
-beforeAll(async () => {
-  served = await serveWorkbench();
-  browser = await startBrowser();
-});
-afterAll(async () => {
-  await browser?.close();
-  served?.stop();
-});
 beforeEach(async () => {
-  opened = await openWorkbench(browser, served.address);
+  opened = await openPage();
   ({ page } = opened);
 });
 afterEach(async () => {

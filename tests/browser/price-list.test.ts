@@ -1,30 +1,13 @@
-import type { Browser, Page } from "playwright-core";
-import {
-  axeFindings,
-  openWorkbench,
-  picture,
-  startBrowser,
-} from "../support/browser-page";
-import { serveWorkbench, type Served } from "../support/serve";
+import type { BrowserContextOptions, Page } from "playwright-core";
+import { axeFindings, picture, type OpenedPage } from "../support/browser-page";
+import { workbenchPages } from "../support/workbench-page";
 
-let served: Served;
-let browser: Browser;
-
-beforeAll(async () => {
-  served = await serveWorkbench();
-  browser = await startBrowser();
-});
-afterAll(async () => {
-  await browser?.close();
-  served?.stop();
-});
+const openPage = workbenchPages();
 
 const WAIT = { timeout: 120_000 };
 
-async function built(
-  options: Parameters<typeof openWorkbench>[2] = {},
-): Promise<Awaited<ReturnType<typeof openWorkbench>>> {
-  const opened = await openWorkbench(browser, served.address, options);
+async function built(options: BrowserContextOptions = {}): Promise<OpenedPage> {
+  const opened = await openPage(options);
   const { page } = opened;
   const pane = page.getByRole("button", { name: "Pane", exact: true });
   if (await pane.isVisible()) await pane.click();

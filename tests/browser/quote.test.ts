@@ -1,38 +1,18 @@
 import { readFileSync } from "node:fs";
-import type { Browser, Page } from "playwright-core";
+import type { BrowserContextOptions, Page } from "playwright-core";
 import { readXlsx } from "../../src/hosts/file/read-xlsx";
 import { quoteNames } from "../../src/sheets/quote/names";
-import {
-  axeFindings,
-  openWorkbench,
-  picture,
-  startBrowser,
-  type OpenedPage,
-} from "../support/browser-page";
+import { axeFindings, picture, type OpenedPage } from "../support/browser-page";
 import { figureOf } from "../support/quote-workbook";
-import { serveWorkbench, type Served } from "../support/serve";
+import { workbenchPages } from "../support/workbench-page";
 
-let served: Served;
-let browser: Browser;
-
-beforeAll(async () => {
-  served = await serveWorkbench();
-  browser = await startBrowser();
-});
-afterAll(async () => {
-  await browser?.close();
-  served?.stop();
-});
+const openPage = workbenchPages();
 
 async function withPage(
   work: (page: Page) => Promise<void>,
-  options: Parameters<typeof openWorkbench>[2] = {},
+  options: BrowserContextOptions = {},
 ): Promise<void> {
-  const opened: OpenedPage = await openWorkbench(
-    browser,
-    served.address,
-    options,
-  );
+  const opened: OpenedPage = await openPage(options);
   await work(opened.page);
   expect(opened.strays).toEqual([]);
   expect(opened.complaints).toEqual([]);

@@ -1,28 +1,13 @@
 import { readFileSync } from "node:fs";
-import type { Browser, Page } from "playwright-core";
+import type { BrowserContextOptions, Page } from "playwright-core";
 import { readXlsx } from "../../src/hosts/file/read-xlsx";
 import { runPlanNames } from "../../src/sheets/run-plan/names";
-import {
-  axeFindings,
-  openWorkbench,
-  picture,
-  startBrowser,
-  type OpenedPage,
-} from "../support/browser-page";
-import { serveWorkbench, type Served } from "../support/serve";
+import { axeFindings, picture, type OpenedPage } from "../support/browser-page";
+import { workbenchPages } from "../support/workbench-page";
 
-let served: Served;
-let browser: Browser;
+const openPage = workbenchPages();
 let opened: OpenedPage | undefined;
 
-beforeAll(async () => {
-  served = await serveWorkbench();
-  browser = await startBrowser();
-});
-afterAll(async () => {
-  await browser?.close();
-  served?.stop();
-});
 afterEach(async () => {
   expect(opened?.strays).toEqual([]);
   expect(opened?.complaints).toEqual([]);
@@ -30,10 +15,8 @@ afterEach(async () => {
   opened = undefined;
 });
 
-const open = async (
-  options: Parameters<typeof openWorkbench>[2] = {},
-): Promise<Page> => {
-  opened = await openWorkbench(browser, served.address, options);
+const open = async (options: BrowserContextOptions = {}): Promise<Page> => {
+  opened = await openPage(options);
   return opened.page;
 };
 
@@ -56,8 +39,8 @@ test("by mouse: a run size gives its line at once, another one changes it, and t
   await says(page, "Saves $161.90 against Small pair.");
   await says(page, "h after the start");
   await page.getByLabel("Set-up begins").fill("2026-11-26T07:00");
-  // 225 min and 9,000 ÷ 2,160 an hour are 7 h 55 min.
-  await says(page, "2026-11-26 14:55");
+  // 225 min and 9,000 ÷ 2,160 an hour are 7 h 55 min; three breaks are 45 min more.
+  await says(page, "2026-11-26 15:40");
   await says(page, "Syrup at filling temperature scalds at once.");
   expect(await axeFindings(page, "#pane")).toEqual([]);
   await picture(page, "run-planner");
@@ -85,7 +68,7 @@ test("by mouse: a run size gives its line at once, another one changes it, and t
       )?.value;
   expect(value("chosen_line")).toBe("Big line");
   expect(value("saved")).toBeCloseTo(161.9, 2);
-  expect(value("finish")).toBeCloseTo(46352 + (14 * 60 + 55) / 1440, 6);
+  expect(value("finish")).toBeCloseTo(46352 + (15 * 60 + 40) / 1440, 6);
 
   await page.getByRole("button", { name: "Undo" }).click();
   await says(page, "Taken back: the sheets “Run plan P250-LOFT”");

@@ -1,28 +1,13 @@
-import type { Browser, Page } from "playwright-core";
-import {
-  axeFindings,
-  openWorkbench,
-  picture,
-  startBrowser,
-  type OpenedPage,
-} from "../support/browser-page";
-import { serveWorkbench, type Served } from "../support/serve";
+import type { Page } from "playwright-core";
+import { axeFindings, picture, type OpenedPage } from "../support/browser-page";
+import { workbenchPages } from "../support/workbench-page";
 
-let served: Served;
-let browser: Browser;
+const openPage = workbenchPages();
 let opened: OpenedPage;
 let page: Page;
 
-beforeAll(async () => {
-  served = await serveWorkbench();
-  browser = await startBrowser();
-});
-afterAll(async () => {
-  await browser?.close();
-  served?.stop();
-});
 beforeEach(async () => {
-  opened = await openWorkbench(browser, served.address);
+  opened = await openPage();
   ({ page } = opened);
   await page.getByRole("tab", { name: "Totes" }).click();
   await says("44 totes went out, 128,329 lb net.");
@@ -55,6 +40,11 @@ test("post one: the swap is offered, the lot's draw goes with it, and it can be 
   ).toBe(true);
   await page.getByRole("button", { name: "Swap gross and tare" }).click();
   await says("2,912 lb net");
+  await says("No plate limit is typed");
+  expect(
+    await page.getByRole("button", { name: "Post the ticket" }).isDisabled(),
+  ).toBe(true);
+  await page.getByLabel("I looked: every tote").check();
   await picture(page, "totes-post-one");
   await page.getByRole("button", { name: "Post the ticket" }).click();
   await says("Posted ticket T-045.");
@@ -83,6 +73,11 @@ test("paste many, put two right, post: what is refused stays in the box with its
     .click();
   await page.getByRole("button", { name: "T-047: Use 66.6" }).click();
   await says("3 fine, 2 refused.");
+  await page.getByText(/^Tote size and plate/).click();
+  await field("Most gross on its plate").fill("3044");
+  await says("1 fine, 4 refused.");
+  await field("Most gross on its plate").fill("3300");
+  await says("3 fine, 2 refused.");
   await picture(page, "totes-paste");
   expect(await axeFindings(page, "#pane")).toEqual([]);
   await page.getByRole("button", { name: "Post 3 of 5" }).click();
@@ -94,6 +89,20 @@ test("paste many, put two right, post: what is refused stays in the box with its
   ]);
   await says("Tare is blank. A blank is never zero");
   await says(/Ticket T-001 is posted already/);
+});
+
+test("load a truck: how many fit, and whether the chosen ride", async () => {
+  await part("Load a truck");
+  await field("The truck's limit").fill("44,000");
+  await field("Places on the floor").fill("20");
+  await field("Tickets that are to ride").fill("T-043, T-044");
+  await says("14 totes");
+  await says(/37,944 lb left, 18 places free/);
+  await says("look at the plate: T-043 and T-044");
+  expect(await axeFindings(page, "#pane")).toEqual([]);
+  await picture(page, "totes-truck");
+  await field("The truck's limit").fill("4000");
+  await says("In this order T-043 rides.");
 });
 
 test("take a payment", async () => {

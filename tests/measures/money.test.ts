@@ -1,5 +1,11 @@
+import Big from "big.js";
 import fc from "fast-check";
-import { allocate, roundHalfUp, toCents } from "../../src/measures/money";
+import {
+  allocate,
+  amountInCents,
+  roundHalfUp,
+  toCents,
+} from "../../src/measures/money";
 import { as, type Money } from "../../src/measures/quantity";
 
 const cents = (amount: number): number => Math.round(amount * 100);
@@ -27,6 +33,49 @@ test("a half of any cent rounds away from zero", () => {
         n === 0
       );
     }),
+  );
+});
+
+test("most figures are rounded in binary, and all of them as exact decimals round them", () => {
+  // The general decimal library big.js rounds what 15 significant digits say, half away from zero.
+  const exact = (value: number, places: number): number =>
+    Number(
+      new Big(value.toPrecision(15)).round(places, Big.roundHalfUp).toString(),
+    );
+  const written = fc
+    .tuple(fc.integer({ min: -9_999_999, max: 9_999_999 }), fc.nat(7))
+    .map(([digits, places]) => Number(`${digits}e-${places}`));
+  const nearHalf = fc
+    .tuple(
+      fc.integer({ min: 0, max: 99_999_999 }),
+      fc.integer({ min: -40, max: 40 }),
+    )
+    .map(([n, steps]) => (n + 0.5) * (1 + steps * 2 ** -53));
+  const anyFigure = fc.oneof(
+    written,
+    nearHalf,
+    fc.double({ noNaN: true, noDefaultInfinity: true }),
+  );
+  fc.assert(
+    fc.property(anyFigure, fc.nat(6), (value, places) => {
+      const figure = value / 10 ** (places % 3);
+      expect(roundHalfUp(figure, places)).toBe(exact(figure, places));
+    }),
+    { numRuns: 3000 },
+  );
+  fc.assert(
+    fc.property(
+      fc.array(written, { minLength: 1, maxLength: 3 }),
+      fc.constantFrom(1, 66, 2, 0.45359237),
+      (times, by) => {
+        const product = times
+          .reduce((all, one) => all.times(new Big(one)), new Big(1))
+          .div(new Big(by))
+          .round(2, Big.roundHalfUp);
+        expect(amountInCents(times, by)).toBe(Number(product.toString()));
+      },
+    ),
+    { numRuns: 3000 },
   );
 });
 

@@ -199,13 +199,8 @@ describe("propane for a kettle of 120 hot gallons", () => {
 });
 
 describe("1,500 bottles to pallets", () => {
-  const weighed = {
-    "farm_settings.csv": (text: string): string =>
-      `${text.trimEnd()}\nEmpty case,450,g,\nEmpty pallet,45,lb,\n`,
-  };
-
   test("125 cases, 84 and 41 on two pallets, a case 16.38 lb and a full pallet 1,421 lb", async () => {
-    const run = await planned("G250-AM", 1500, weighed);
+    const run = await planned("G250-AM", 1500);
     expect(run.json.pallets).toBe(2);
     expect(run.cell("pallets")).toBe(2);
     expect(run.json.load).toMatchObject({
@@ -229,7 +224,7 @@ describe("1,500 bottles to pallets", () => {
 
   test("1,015 fill one pallet, and seven bottles stand in a case of their own on the next", async () => {
     // 84 cases are 1,008 bottles.
-    const run = await planned("G250-AM", 1015, weighed);
+    const run = await planned("G250-AM", 1015);
     expect(run.json.pallets).toBe(2);
     expect(run.cell("pallets")).toBe(2);
     expect(run.json.load).toMatchObject({

@@ -1,3 +1,11 @@
+import { readBook } from "../../src/book/read";
+import { totesOf } from "../../src/book/totes";
+import { totesFindings } from "../../src/book/totes-findings";
+import { truckPlan } from "../../src/book/truck-plan";
+import { truckQuestion } from "../../src/book/truck-question";
+import { KG_PER_LB } from "../../src/measures/units";
+import { demoTables } from "../book/csv-folder";
+import { troubledTotes } from "../support/troubled-totes";
 import { cell, type DemoRow, demoRows } from "./demo-rows";
 
 const shipments = demoRows("tote_shipments.csv");
@@ -135,5 +143,147 @@ describe("who owes money on 2026-11-20, and how late is it?", () => {
         expect(days).toBeLessThanOrEqual(band.startsWith("over") ? 9999 : most);
       }
     }
+  });
+});
+
+describe("what does the buyer weigh, and what hangs on it?", () => {
+  const { book } = readBook(troubledTotes());
+  const totes = totesOf(book);
+  const { disputes } = totes;
+
+  test("six weights are reported, three lie beyond half a per cent, the most money first", () => {
+    // Hand arithmetic, tickets' own prices: T-044 11,822.06 less 1,306.3 kg × 8.95; T-040 9,004.79 less 2,890 ÷ 11.050 × 34.10;
+    // T-003 8,547.81 less 2,910 ÷ 11.060 × 32.20. T-001 agrees; T-004 is 14.74 lb light, half a per cent of 2,948.
+    expect(disputes.reported).toBe(6);
+    expect(
+      disputes.beyond.map(({ ticket, difference }) => [
+        ticket.row.ticket,
+        Math.round((difference.weight / KG_PER_LB) * 100) / 100,
+      ]),
+    ).toEqual([
+      ["T-044", -32],
+      ["T-040", -28],
+      ["T-003", -26],
+    ]);
+    expect(disputes.beyond[0]?.difference.money).toBeCloseTo(
+      11_691.39 - 11_822.06,
+      9,
+    );
+  });
+
+  test("a wider agreed tolerance settles them", () => {
+    const wider = totesOf(book, { tolerance: 0.011 as never });
+    expect(wider.disputes.beyond).toEqual([]);
+  });
+
+  test("each is a finding that names both weights and the money", () => {
+    expect(
+      totesFindings(totes).find(({ where }) => where.includes("Buyer net"))
+        ?.found,
+    ).toBe(
+      "T-044: Larkspindle Foods (Canada) reports 2,880 lb, 32 lb less than our 2,912 lb",
+    );
+  });
+});
+
+describe("how many totes does a truck of 44,000 lb take?", () => {
+  const { book } = readBook(demoTables());
+  const names = {
+    limit: "--limit",
+    axle: "--axle",
+    spots: "--spots",
+    tickets: "--tickets",
+    gross: "--gross",
+  };
+  const asked = (typed: Partial<typeof names>) =>
+    truckPlan(
+      book,
+      truckQuestion(
+        { limit: "", axle: "", spots: "", tickets: "", gross: "", ...typed },
+        names,
+      ),
+    );
+
+  test("14 by weight though the floor has room for 20", () => {
+    // Source: tote_shipments.csv, heaviest gross 3,090 lb (T-009); 44,000 ÷ 3,090 = 14.2.
+    const { fit, grossOf } = asked({ limit: "44,000 lb", spots: "20" });
+    expect(grossOf).toBe("T-009, the heaviest of the 44 in the book");
+    expect(fit).toMatchObject({
+      totes: 14,
+      byFloor: 20,
+      binds: ["the truck's limit"],
+    });
+  });
+
+  test("T-042 to T-044 weigh 9,112 lb, and totes without a ticket ride too", () => {
+    const { load } = asked({
+      limit: "44000",
+      tickets: "T-042, t-043, T-044",
+      gross: "3049; 3,055",
+    });
+    // Hand arithmetic: 3,056 + 3,009 + 3,047 + 3,049 + 3,055 = 15,216.
+    expect((load?.gross ?? 0) / KG_PER_LB).toBeCloseTo(15_216, 6);
+    expect((load?.left ?? 0) / KG_PER_LB).toBeCloseTo(28_784, 6);
+  });
+
+  test.each([
+    [{}, /Needs --limit, the most cargo the truck takes: ask the carrier/],
+    [{ limit: "-1" }, /--limit: -1 is not a weight above 0/],
+    [{ limit: "heavy" }, /--limit: "heavy" is not a number/],
+    [{ limit: "44000", spots: "2.5" }, /--spots: 2.5 is not a whole number/],
+    [{ limit: "44000", tickets: "T-999" }, /no tote T-999 is in the book/],
+    [{ limit: "44000", tickets: "T-044,T-044" }, /T-044 is named twice/],
+    [{ limit: "44000", gross: "0" }, /--gross: 0 is not a weight above 0/],
+  ])("%j is refused with a sentence", (typed, says) => {
+    expect(() => asked(typed)).toThrow(says);
+  });
+
+  test("a tote above its own plate stops the plan", () => {
+    const { book: troubled } = readBook(troubledTotes());
+    expect(() =>
+      truckPlan(
+        troubled,
+        truckQuestion(
+          {
+            limit: "44000",
+            axle: "",
+            spots: "",
+            tickets: "T-001",
+            gross: "",
+          },
+          names,
+        ),
+      ),
+    ).toThrow("T-001: 3,044 lb is above the 3,000 lb on the tote's plate");
+  });
+});
+
+describe("what is a contract worth at our dock and delivered?", () => {
+  const contracts = totesOf(readBook(troubledTotes()).book).contracts;
+  const of = (name: string) =>
+    contracts.find(({ row }) => row.contract === name)?.freight;
+
+  test("1,850 for 40,800 lb is 4.53 ¢ of a delivered price", () => {
+    const freight = of("C-2601");
+    // Hand arithmetic: 1,850 ÷ 40,800 = 0.045343.
+    expect(freight?.perPoundFreight).toBeCloseTo(0.045343, 6);
+    expect(
+      (freight?.bothWays?.delivered ?? 0) - (freight?.bothWays?.dock ?? 0),
+    ).toBeCloseTo(0.045343, 6);
+    expect(freight?.needs).toEqual([]);
+  });
+
+  test("a freight of 0 was entered; a blank one was not, and is never 0", () => {
+    expect(of("C-2602")?.perPoundFreight).toBe(0);
+    expect(of("C-2603")).toMatchObject({
+      perPoundFreight: undefined,
+      bothWays: undefined,
+      needs: ["freight not entered"],
+    });
+    expect(of("C-2604")?.needs).toEqual(["pounds of a load not entered"]);
+    expect(of("C-2503")?.needs).toEqual([
+      "freight not entered",
+      "dock or delivered not entered",
+    ]);
   });
 });

@@ -1,3 +1,4 @@
+import { filled } from "../../src/hosts/filled-cells";
 import type {
   CellFacts,
   CellPlace,
@@ -205,10 +206,14 @@ function changed(book: Workbook, change: Change): Workbook {
     (now, { table, rows }) => appended(now, table, rows),
     book,
   );
+  const full = (change.fill ?? []).reduce(
+    (now, fill) => filled(now, fill).workbook,
+    grown,
+  );
   return {
-    ...grown,
-    sheets: [...grown.sheets, ...change.addSheets],
-    names: [...grown.names, ...change.names],
+    ...full,
+    sheets: [...full.sheets, ...change.addSheets],
+    names: [...full.names, ...change.names],
   };
 }
 

@@ -1,3 +1,5 @@
+import { gallonIn } from "../../book/gallon";
+import { ledgerGallon } from "../../book/ledger/ledger-gallon";
 import { proposeLedger } from "../../book/ledger/propose";
 import { readLedger } from "../../book/ledger/read-ledger";
 import {
@@ -7,10 +9,17 @@ import {
 } from "../../book/ledger/roles";
 import type { Understood } from "../../book/ledger/understanding";
 import { isBlank } from "../../functions/read-cell";
+import { unusable } from "../../measures/cannot-answer";
 import { isoDate } from "../../measures/read-date";
 import { KG_PER_LB } from "../../measures/units";
 import { cellAddress, columnLetters } from "../../sheets/address";
-import { ledgerRange, rangeText } from "../../sheets/ledger/ledger-range";
+import type { HiddenLines } from "../../hosts/file/hidden-lines";
+import {
+  ledgerRange,
+  rangeText,
+  type LedgerRange,
+} from "../../sheets/ledger/ledger-range";
+import { tablesOf } from "../../sheets/tables-of";
 import type { Area, Sheet, Stored, Workbook } from "../../sheets/workbook";
 
 /** The answer of `totes WORKBOOK --adopt SHEET!RANGE --json`: what each column is taken to be, and how it is read. */
@@ -29,6 +38,11 @@ export interface AdoptAnswer {
     readonly column: string;
     readonly heading: string;
   }[];
+  /** What the sheet does not show; it is read like the rest. */
+  readonly hidden: {
+    readonly columns: readonly string[];
+    readonly rows: readonly number[];
+  };
   readonly understood: {
     readonly weights: Understood<string>;
     readonly price: Understood<string> | null;
@@ -48,7 +62,11 @@ export interface AdoptAnswer {
 }
 
 /** Looks at a ledger in a workbook and says what it understands; nothing is written. */
-export function adoptAnswer(workbook: Workbook, asked: string): AdoptAnswer {
+export function adoptAnswer(
+  workbook: Workbook,
+  asked: string,
+  hiddenIn: (range: LedgerRange) => HiddenLines = () => noneHidden,
+): AdoptAnswer {
   const range = ledgerRange(asked, {
     sheets: workbook.sheets.map((sheet) => ({
       name: sheet.name,
@@ -59,14 +77,19 @@ export function adoptAnswer(workbook: Workbook, asked: string): AdoptAnswer {
     ),
   });
   const cells = cellsIn(workbook, range.sheet, range);
-  const { headings, columns, because, rows, passedOver, understood } =
-    proposeLedger(cells);
+  const proposal = proposeLedger(cells);
+  const { headings, columns, because, rows, passedOver, understood } = proposal;
+  if (Object.keys(columns).length === 0)
+    throw unusable(
+      `${rangeText(range)} holds no column that could be of a tote ticket; take in the headings and the rows below them`,
+    );
   const tickets = readLedger(cells, rows, {
     columns,
     weight: understood.weight.is,
     basis: understood.basis?.is,
     currency: understood.currency?.is,
     dates: understood.dates,
+    gallon: ledgerGallon(proposal, gallonIn(tablesOf(workbook))),
   });
   const heading = (column: number): string =>
     headings.columns[column]?.all ?? "";
@@ -101,6 +124,7 @@ export function adoptAnswer(workbook: Workbook, asked: string): AdoptAnswer {
         ? []
         : [{ column: letters(column), heading: heading(column) }],
     ),
+    hidden: hiddenOf(range, hiddenIn(range)),
     understood: {
       weights: understood.weight,
       price: understood.basis ?? null,
@@ -138,35 +162,19 @@ export function adoptAnswer(workbook: Workbook, asked: string): AdoptAnswer {
   };
 }
 
-/** The same in words, a line each. */
-export const adoptText = (answer: AdoptAnswer): readonly string[] => [
-  `${answer.ledger}: ${answer.tickets} tickets, headings in row ${answer.headingRows.join(" and ") || "none"}.`,
-  ...answer.columns.map(
-    ({ label, column, heading, because }) =>
-      `${label}: column ${column}${heading === "" ? "" : ` "${heading}"`}, by its ${because}.`,
-  ),
-  `Weights are read as ${answer.understood.weights.is}, from ${answer.understood.weights.from}.`,
-  ...(answer.understood.price
-    ? [
-        `Prices are read ${answer.understood.price.is}, from ${answer.understood.price.from}.`,
-      ]
-    : []),
-  ...(answer.understood.currency
-    ? [
-        `The money is ${answer.understood.currency.is}, from ${answer.understood.currency.from}.`,
-      ]
-    : []),
-  ...(answer.understood.dates === null
-    ? []
-    : [`Days are written ${answer.understood.dates}.`]),
-  ...answer.others.map(
-    ({ column, heading }) => `Column ${column} "${heading}" stays as it is.`,
-  ),
-  ...answer.passedOver.map(
-    ({ row, why }) => `Row ${row} is passed over: ${why}.`,
-  ),
-  ...answer.findings.map(({ cell, says }) => `${cell}: ${says}.`),
-];
+const noneHidden: HiddenLines = { rows: [], columns: [] };
+
+const hiddenOf = (
+  range: LedgerRange,
+  { rows, columns }: HiddenLines,
+): AdoptAnswer["hidden"] => ({
+  columns: columns
+    .filter((c) => c >= range.column && c < range.column + range.columns)
+    .map(columnLetters),
+  rows: rows
+    .filter((r) => r >= range.row && r < range.row + range.rows)
+    .map((r) => r + 1),
+});
 
 function cellsIn(
   workbook: Workbook,
@@ -185,11 +193,22 @@ function cellsIn(
   return grid;
 }
 
+/** From the first cell that holds something to the last; of no rows on a blank sheet. */
 function usedArea({ cells }: Sheet): Area {
-  const rows = cells.reduce((last, { row }) => Math.max(last, row + 1), 0);
-  const columns = cells.reduce(
-    (last, { column }) => Math.max(last, column + 1),
-    0,
-  );
-  return { row: 0, column: 0, rows, columns };
+  let [top, left, bottom, right] = [Infinity, Infinity, -1, -1];
+  for (const { row, column, value } of cells) {
+    if (isBlank(value)) continue;
+    top = Math.min(top, row);
+    left = Math.min(left, column);
+    bottom = Math.max(bottom, row);
+    right = Math.max(right, column);
+  }
+  return bottom < 0
+    ? { row: 0, column: 0, rows: 0, columns: 0 }
+    : {
+        row: top,
+        column: left,
+        rows: bottom - top + 1,
+        columns: right - left + 1,
+      };
 }

@@ -1,5 +1,4 @@
 import type { ChannelOrders, ProductChannels } from "../../book/channel-orders";
-import { chargedIn } from "../../book/channel-orders";
 import { channelFindings } from "../../book/channel-findings";
 import type { Finding } from "../../book/finding";
 import { isoDate } from "../../measures/read-date";
@@ -23,6 +22,8 @@ export interface ChannelsJson {
   readonly bottles: number;
   readonly cost: Figure;
   readonly direct: Figure;
+  /** The closed season the cost's overheads are estimated from; null where they are the season's own. */
+  readonly estimateFromSeason: Figure;
   readonly shelfPrice: Figure;
   readonly channels: readonly {
     readonly channel: string;
@@ -56,6 +57,7 @@ export const channelsJson = (
   bottles: answer.bottles,
   cost: answer.cost.full.replacement ?? null,
   direct: answer.cost.direct.replacement ?? null,
+  estimateFromSeason: answer.cost.estimateFrom ?? null,
   shelfPrice: answer.shelf ?? null,
   channels: answer.channels.map(channelJson),
   needs: answer.cost.missing,
@@ -75,7 +77,7 @@ const channelJson = ({
   channel: channel.channel,
   price: price ?? null,
   goal: channel.goalMargin,
-  shippingCharged: chargedIn(channel.note) ?? null,
+  shippingCharged: channel.shippingCharged ?? null,
   usualOrder: usual
     ? { ...orderJson(usual), leftOfGoods: usual.left / usual.goods }
     : null,

@@ -1,4 +1,5 @@
 import { findingText } from "../../book/finding";
+import { estimateLines } from "./estimate-lines";
 import type { ChannelsJson } from "./channels-answer";
 
 /** What each channel leaves, as a person reads it at a terminal. */
@@ -8,6 +9,7 @@ export function channelsText(answer: ChannelsJson): readonly string[] {
   const chains = answer.channels.filter(({ fromShelf }) => fromShelf !== null);
   return [
     `Channels of ${answer.product} on ${answer.asOf}, a run of ${answer.bottles.toLocaleString("en-US")}: full cost ${money(answer.cost, 4)}, direct ${money(answer.direct, 4)}`,
+    ...estimateLines(answer.estimateFromSeason),
     ...answer.needs.map((need) => `needs ${need}`),
     "",
     row("Left of an order of", [

@@ -36,6 +36,8 @@ export interface CostAnswer {
   readonly directPerBottle: Methods;
   readonly overheadPerBottle: Figure;
   readonly costPerBottle: Methods;
+  /** The closed season its overheads are estimated from; null where they are the season's own. */
+  readonly estimateFromSeason: number | null;
   /** At replacement. */
   readonly perCase: Figure;
   readonly prices: readonly {
@@ -89,6 +91,7 @@ export function costAnswer(
     directPerBottle: methods(cost.direct),
     overheadPerBottle: figure(cost.overhead),
     costPerBottle: methods(cost.full),
+    estimateFromSeason: figure(cost.estimateFrom),
     perCase: figure(cost.perCase.replacement),
     prices: prices.map((p) => ({
       channel: p.channel,

@@ -1,5 +1,6 @@
 import { findingText, type Finding } from "../../book/finding";
 import { type CostAnswer, costingPlace } from "./cost-answer";
+import { estimateLines } from "./estimate-lines";
 
 /** The answers as a person reads them at a terminal: one product in full, or a line for each of many. */
 export const costText = (
@@ -32,6 +33,7 @@ function oneProduct(answer: CostAnswer): readonly string[] {
       ),
     ),
     row("Full, a case", [money(answer.perCase)]),
+    ...estimateLines(answer.estimateFromSeason),
     "",
     ...answer.parts.map(({ name, perBottle }) => row(name, [money(perBottle)])),
     "",
@@ -72,6 +74,7 @@ const manyProducts = (
       underGoal(prices),
     ]),
   ),
+  ...estimateLines(answers[0]?.estimateFromSeason ?? null),
   ...findingLines([...answers.flatMap(aboutCosting), ...found]),
 ];
 

@@ -1,11 +1,10 @@
 import type { Finding } from "../../book/finding";
 import { readBook } from "../../book/read";
 import { usualRun } from "../../book/usual-run";
-import { unusable } from "../../measures/cannot-answer";
-import { readNumber } from "../../measures/read-number";
 import { type CostAnswer, costAnswer } from "./cost-answer";
 import { costText } from "./cost-text";
 import { costingWorkbook } from "./costing-workbook";
+import { wholeOption } from "./figure-options";
 import { onlyPositional, readOptions } from "./options";
 import { readBookFiles } from "./read-book-files";
 import type { Command } from "./terminal";
@@ -33,7 +32,9 @@ export const cost: Command = async (args, terminal) => {
     USAGE,
   );
   const bottles =
-    values.bottles === undefined ? undefined : wholeBottles(values.bottles);
+    values.bottles === undefined
+      ? undefined
+      : wholeOption(values.bottles, "--bottles", "bottles");
   const out =
     values.out === undefined
       ? undefined
@@ -81,12 +82,3 @@ const withoutFindings = ({
 const withoutRepeats = (findings: readonly Finding[]): readonly Finding[] => [
   ...new Set(findings),
 ];
-
-function wholeBottles(written: string): number {
-  const bottles = readNumber(written, "--bottles");
-  if (!Number.isInteger(bottles) || bottles < 1)
-    throw unusable(
-      `--bottles: ${written} is not a whole number of bottles, 1 or more.`,
-    );
-  return bottles;
-}

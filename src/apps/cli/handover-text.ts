@@ -10,6 +10,7 @@ export const handoverText = ({
   sheets,
   tables,
   ticked,
+  leftInUnit = [],
 }: Preview): readonly string[] => [
   ...sheets.flatMap(sheetText),
   ...(tables.length === 0
@@ -24,6 +25,14 @@ export const handoverText = ({
   ...(ticked.length === 0
     ? []
     : ["Shown because you ticked it", ...ticked.map((one) => `- ${one}`)]),
+  ...(leftInUnit.length === 0
+    ? []
+    : [
+        "Not in metric",
+        ...leftInUnit.map(
+          ({ sheet, what, why }) => `- ${sheet}, ${what}: ${why}`,
+        ),
+      ]),
 ];
 
 const sheetText = ({

@@ -5,6 +5,13 @@ import { readDate } from "../../measures/read-date";
 import { readNumber } from "../../measures/read-number";
 import { readAsked } from "../../sheets/handover/read-asked";
 import { audienceNames, topicNamed } from "../../sheets/handover/audiences";
+import { copyIn } from "../../sheets/words/french-copy";
+import { languageNamed } from "../../sheets/words/language";
+import {
+  copyInUnits,
+  unitSystemNamed,
+  unitSystemOf,
+} from "../../sheets/metric/unit-system";
 import { handoverCopy, workedOut } from "./handover-copy";
 import { pdfOf } from "./handover-pdf";
 import { handoverText } from "./handover-text";
@@ -14,7 +21,7 @@ import type { Command } from "./terminal";
 import { checkedOutput, writeWhole } from "./write-files";
 
 const USAGE =
-  "npm run -s handover -- BOOK --for partner|customer|lender|broker --sheets costing:SKU,prices,quote:SKU,totes:BUYER [--hide TOPIC,…] [--show TOPIC,…] [--may-stand WORD,…] [--bottles N,…] [--as-of DATE] [--json] [--out FILE.xlsx] [--pdf] [--force]";
+  "npm run -s handover -- BOOK --for partner|customer|lender|broker --sheets costing:SKU,prices,quote:SKU,totes:BUYER [--hide TOPIC,…] [--show TOPIC,…] [--may-stand WORD,…] [--language en|fr] [--units US|metric] [--bottles N,…] [--as-of DATE] [--json] [--out FILE.xlsx] [--pdf] [--force]";
 
 /** A copy for somebody outside the farm: what it keeps and removes, and with --out the file, searched for leaks. */
 export const handover: Command = async (args, terminal) => {
@@ -26,6 +33,8 @@ export const handover: Command = async (args, terminal) => {
       hide: { type: "string", default: "" },
       show: { type: "string", default: "" },
       "may-stand": { type: "string", default: "" },
+      language: { type: "string", default: "en" },
+      units: { type: "string" },
       bottles: { type: "string" },
       "as-of": { type: "string" },
       json: { type: "boolean", default: false },
@@ -55,6 +64,11 @@ export const handover: Command = async (args, terminal) => {
     show: topics(values.show, "--show"),
     mayStand: listed(values["may-stand"]),
   };
+  const language = languageNamed(values.language, "--language");
+  const units =
+    values.units === undefined
+      ? undefined
+      : unitSystemNamed(values.units, "--units");
   if (values.pdf && values.out === undefined)
     throw unusable("--pdf needs --out: the page is made from the file.");
   const out =
@@ -71,7 +85,10 @@ export const handover: Command = async (args, terminal) => {
       ? {}
       : { asOf: readDate(values["as-of"], "--as-of") }),
   });
-  const copy = handoverCopy(worked, audience, ticks);
+  const copy = copyInUnits(
+    copyIn(handoverCopy(worked, audience, ticks), language),
+    units ?? unitSystemOf(contents),
+  );
   const bytes = await writeCopy(copy);
   if (out !== undefined) writeWhole(out, bytes);
   const pdf = out !== undefined && values.pdf ? await pdfOf(out) : undefined;

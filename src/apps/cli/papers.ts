@@ -5,9 +5,10 @@ import { unusable } from "../../measures/cannot-answer";
 import { readDate } from "../../measures/read-date";
 import { billOfLading } from "../../sheets/papers/bill-of-lading";
 import { paperFacts } from "../../sheets/papers/facts";
-import { toteCodes } from "../../sheets/papers/tote-codes";
+import { farmCodes, toteCodes } from "../../sheets/papers/tote-codes";
 import { toteLabel } from "../../sheets/papers/tote-label";
 import { weightTicket } from "../../sheets/papers/weight-ticket";
+import { languageNamed } from "../../sheets/words/language";
 import { toteBars } from "../tote-bars";
 import { onlyPositional, readOptions } from "./options";
 import { readBookFiles } from "./read-book-files";
@@ -15,7 +16,7 @@ import type { Command } from "./terminal";
 import { writeWhole } from "./write-files";
 
 const USAGE =
-  "npm run -s papers -- BOOK --ticket ID --out FOLDER [--prefix COMPANY] [--item NUMBER] [--serial N] [--as-of DATE] [--json] [--force]";
+  "npm run -s papers -- BOOK --ticket ID --out FOLDER [--prefix COMPANY] [--item NUMBER] [--serial N] [--language en|fr] [--as-of DATE] [--json] [--force]";
 
 /** What `papers --json` answers. */
 export interface PapersAnswer {
@@ -37,6 +38,7 @@ export const papers: Command = async (args, terminal) => {
       prefix: { type: "string" },
       item: { type: "string" },
       serial: { type: "string" },
+      language: { type: "string", default: "en" },
       "as-of": { type: "string" },
       json: { type: "boolean", default: false },
       force: { type: "boolean", default: false },
@@ -52,18 +54,19 @@ export const papers: Command = async (args, terminal) => {
     throw unusable(`Needs --ticket ID. Usage: ${USAGE}`);
   if (values.out === undefined)
     throw unusable(`Needs --out FOLDER. Usage: ${USAGE}`);
+  const language = languageNamed(values.language, "--language");
   const asOf =
     values["as-of"] === undefined
       ? undefined
       : readDate(values["as-of"], "--as-of");
   const { book } = readBook((await readBookFiles(place)).contents);
   const facts = paperFacts(book, values.ticket, asOf);
-  const codes = toteCodes(facts, values);
-  const label = toteLabel(facts, codes, toteBars);
+  const codes = toteCodes(facts, farmCodes(book, values));
+  const label = toteLabel(facts, codes, toteBars, language);
   const number = facts.ticket.row.billOfLading;
   const pages = [
-    weightTicket(facts),
-    ...(number === undefined ? [] : [billOfLading(facts)]),
+    weightTicket(facts, language),
+    ...(number === undefined ? [] : [billOfLading(facts, language)]),
     label,
   ];
   const files = [

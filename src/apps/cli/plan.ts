@@ -2,7 +2,7 @@ import { readBook } from "../../book/read";
 import { readStart } from "../../book/run-plan-start";
 import { unusable } from "../../measures/cannot-answer";
 import { readDate } from "../../measures/read-date";
-import { readNumber } from "../../measures/read-number";
+import { wholeOption } from "./figure-options";
 import { onlyPositional, readOptions } from "./options";
 import { planAnswer } from "./plan-answer";
 import { planText } from "./plan-text";
@@ -36,7 +36,11 @@ export const plan: Command = async (args, terminal) => {
     USAGE,
   );
   const product = needed(values.product, "--product");
-  const bottles = wholeBottles(needed(values.bottles, "--bottles"));
+  const bottles = wholeOption(
+    needed(values.bottles, "--bottles"),
+    "--bottles",
+    "bottles",
+  );
   const start =
     values.start === undefined ? undefined : readStart(values.start, "--start");
   const asOf =
@@ -76,15 +80,6 @@ export const plan: Command = async (args, terminal) => {
 function needed(value: string | undefined, option: string): string {
   if (value === undefined) throw unusable(`Needs ${option}. Usage: ${USAGE}`);
   return value;
-}
-
-function wholeBottles(written: string): number {
-  const bottles = readNumber(written, "--bottles");
-  if (!Number.isInteger(bottles) || bottles < 1)
-    throw unusable(
-      `--bottles: ${written} is not a whole number of bottles, 1 or more.`,
-    );
-  return bottles;
 }
 
 function knownLine(

@@ -19,6 +19,8 @@ export interface PricesAnswer {
   readonly asOf: string;
   /** A pound, by syrup kind. */
   readonly bulkPrices: Readonly<Record<string, number>>;
+  /** The closed season that overheads are estimated from; null where they are the season's own. */
+  readonly estimateFromSeason: Figure;
   readonly products: readonly ProductPrices[];
   /** Only with another book to compare with. */
   readonly moved?: readonly {
@@ -62,6 +64,10 @@ export const pricesAnswer = (
   asOf: isoDate(list.asOf),
   bulkPrices: Object.fromEntries(
     list.bulkPrices.map(({ kind, pricePerPound }) => [kind, pricePerPound]),
+  ),
+  estimateFromSeason: figure(
+    list.products.find(({ cost }) => cost.estimateFrom !== undefined)?.cost
+      .estimateFrom,
   ),
   products: list.products.map(productPrices),
   ...(moved

@@ -1,4 +1,5 @@
 import { findingText } from "../../book/finding";
+import { estimateLines } from "./estimate-lines";
 import type { PricesAnswer, ProductPrices } from "./prices-answer";
 
 /** The price list as a person reads it at a terminal: products under their goal first, then all in the book's order. */
@@ -24,6 +25,7 @@ export function pricesText(answer: PricesAnswer): readonly string[] {
       "under the goal",
     ]),
     ...answer.products.map(productRow),
+    ...estimateLines(answer.estimateFromSeason),
     ...movedLines(answer),
     ...(answer.findings.length === 0
       ? []

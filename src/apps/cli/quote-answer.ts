@@ -14,6 +14,8 @@ export interface QuoteAnswer {
   readonly asOf: string;
   readonly goalOn: "full" | "direct";
   readonly leftovers: "charged" | "kept";
+  /** The closed season that overheads are estimated from; null where they are the season's own. */
+  readonly estimateFromSeason: Figure;
   readonly tiers: readonly TierAnswer[];
   /** Paid once, apart from the bottles. */
   readonly setUpFees: readonly {
@@ -68,6 +70,7 @@ export const quoteAnswer = (
   asOf: isoDate(quote.asOf),
   goalOn,
   leftovers,
+  estimateFromSeason: figure(quote.tiers[0]?.cost.estimateFrom),
   tiers: quote.tiers.map((tier) => tierAnswer(tier, spent !== undefined)),
   setUpFees: quote.setUpFees.map(({ name, amount }) => ({
     name,

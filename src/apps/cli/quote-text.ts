@@ -1,4 +1,5 @@
 import { findingText } from "../../book/finding";
+import { estimateLines } from "./estimate-lines";
 import type { QuoteAnswer, TierAnswer } from "./quote-answer";
 
 /** The quote as a person reads it at a terminal: what the customer is told first, then our own figures. */
@@ -27,6 +28,7 @@ export function quoteText(answer: QuoteAnswer): readonly string[] {
     line("Line", (tier) => tier.line ?? "none"),
     line("Direct cost", ({ directPerBottle }) => money(directPerBottle, 4)),
     line("Full cost", ({ perBottle }) => money(perBottle, 4)),
+    ...estimateLines(answer.estimateFromSeason),
     line("Price on full cost", ({ priceOnFullCost }) =>
       money(priceOnFullCost, 2),
     ),

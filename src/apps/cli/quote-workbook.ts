@@ -6,6 +6,8 @@ import { calculate } from "../../hosts/grid/calculate";
 import { farmBook } from "../../sheets/farm-book";
 import { portable } from "../../sheets/portable";
 import { quoteSheets } from "../../sheets/quote/quote-sheets";
+import type { Language } from "../../sheets/words/language";
+import { pageIn } from "../../sheets/words/french-page";
 import type { Workbook } from "../../sheets/workbook";
 import { gridFunctions } from "../grid-functions";
 
@@ -20,6 +22,7 @@ export interface QuoteFiles {
 export async function quoteFiles(
   contents: readonly Contents[],
   question: QuoteQuestion,
+  language: Language = "en",
 ): Promise<QuoteFiles> {
   const { workbook } = await calculate(
     quoteBook(contents, question),
@@ -27,13 +30,14 @@ export async function quoteFiles(
   );
   return {
     whole: await writeXlsx(workbook),
-    page: await writeXlsx(pageAlone(workbook)),
+    page: await writeXlsx(pageAlone(workbook, language)),
   };
 }
 
-function pageAlone({ sheets }: Workbook): Workbook {
-  const [page] = sheets;
-  if (!page) throw new Error("A quote has its page first");
+function pageAlone({ sheets }: Workbook, language: Language): Workbook {
+  const [first] = sheets;
+  if (!first) throw new Error("A quote has its page first");
+  const page = pageIn(first, language);
   return {
     title: page.name,
     sheets: [

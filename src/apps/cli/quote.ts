@@ -3,8 +3,9 @@ import { readBook } from "../../book/read";
 import { unusable } from "../../measures/cannot-answer";
 import { as, type Money } from "../../measures/quantity";
 import { readDate } from "../../measures/read-date";
-import { readNumber } from "../../measures/read-number";
 import { goalCosts, leftoverTerms } from "../../trade/pricing/quote";
+import { amountOption, optional, wholeOption } from "./figure-options";
+import { languageNamed } from "../../sheets/words/language";
 import { onlyPositional, readOptions } from "./options";
 import { quoteAnswer } from "./quote-answer";
 import { quoteText } from "./quote-text";
@@ -14,7 +15,7 @@ import type { Command } from "./terminal";
 import { checkedOutput, writeWhole } from "./write-files";
 
 const USAGE =
-  "npm run -s quote -- BOOK --product SKU --bottles 300,600,1200 [--json] [--as-of DATE] [--channel NAME] [--artwork MONEY] [--artwork-life BOTTLES] [--leftovers charged|kept] [--goal-on full|direct] [--valid-days N] [--one-time MONEY] [--per-year MONEY] [--forecast BOTTLES] [--out FILE.xlsx] [--page FILE.xlsx] [--force]";
+  "npm run -s quote -- BOOK --product SKU --bottles 300,600,1200 [--json] [--as-of DATE] [--channel NAME] [--artwork MONEY] [--artwork-life BOTTLES] [--leftovers charged|kept] [--goal-on full|direct] [--valid-days N] [--one-time MONEY] [--per-year MONEY] [--forecast BOTTLES] [--out FILE.xlsx] [--page FILE.xlsx] [--language en|fr] [--force]";
 
 /** Quantities that stand side by side on one page. */
 const MOST = 6;
@@ -39,6 +40,7 @@ export const quote: Command = async (args, terminal) => {
       forecast: { type: "string" },
       out: { type: "string" },
       page: { type: "string" },
+      language: { type: "string", default: "en" },
       force: { type: "boolean", default: false },
     },
     USAGE,
@@ -55,18 +57,24 @@ export const quote: Command = async (args, terminal) => {
   const leftovers = oneOf(leftoverTerms, values.leftovers, "--leftovers");
   const goalOn = oneOf(goalCosts, values["goal-on"], "--goal-on");
   const asked = {
-    artwork: optional(values.artwork, (text) => amount(text, "--artwork")),
+    artwork: optional(values.artwork, (text) =>
+      amountOption(text, "--artwork"),
+    ),
     artworkLife: optional(values["artwork-life"], (text) =>
-      whole(text, "--artwork-life", "bottles"),
+      wholeOption(text, "--artwork-life", "bottles"),
     ),
     validDays: optional(values["valid-days"], (text) =>
-      whole(text, "--valid-days", "days"),
+      wholeOption(text, "--valid-days", "days"),
     ),
     asOf: optional(values["as-of"], (text) => readDate(text, "--as-of")),
-    oneTime: optional(values["one-time"], (text) => amount(text, "--one-time")),
-    perYear: optional(values["per-year"], (text) => amount(text, "--per-year")),
+    oneTime: optional(values["one-time"], (text) =>
+      amountOption(text, "--one-time"),
+    ),
+    perYear: optional(values["per-year"], (text) =>
+      amountOption(text, "--per-year"),
+    ),
     forecast: optional(values.forecast, (text) =>
-      whole(text, "--forecast", "bottles"),
+      wholeOption(text, "--forecast", "bottles"),
     ),
   };
   if (
@@ -98,6 +106,11 @@ export const quote: Command = async (args, terminal) => {
           },
         }),
   };
+  const language = languageNamed(values.language, "--language");
+  if (language !== "en" && values.page === undefined)
+    throw unusable(
+      "--language is for --page, which the customer reads: add it.",
+    );
   const out =
     values.out === undefined
       ? undefined
@@ -117,7 +130,7 @@ export const quote: Command = async (args, terminal) => {
     ...findings,
   ]);
   if (out !== undefined || page !== undefined) {
-    const made = await quoteFiles(files.contents, question);
+    const made = await quoteFiles(files.contents, question, language);
     if (out !== undefined) writeWhole(out, made.whole);
     if (page !== undefined) writeWhole(page, made.page);
   }
@@ -129,7 +142,7 @@ export const quote: Command = async (args, terminal) => {
 function quantities(written: string): readonly number[] {
   const all = written
     .split(",")
-    .map((one) => whole(one.trim(), "--bottles", "bottles"));
+    .map((one) => wholeOption(one.trim(), "--bottles", "bottles"));
   if (all.length > MOST)
     throw unusable(
       `--bottles: ${all.length} quantities are more than the ${MOST} that fit on one page.`,
@@ -148,26 +161,6 @@ function oneOf<T extends string>(
     `${option}: "${written}" is neither ${choices.join(" nor ")}.`,
   );
 }
-
-function whole(written: string, option: string, what: string): number {
-  const value = readNumber(written, option);
-  if (!Number.isInteger(value) || value < 1)
-    throw unusable(
-      `${option}: ${written} is not a whole number of ${what}, 1 or more.`,
-    );
-  return value;
-}
-
-function amount(written: string, option: string): Money {
-  const value = readNumber(written, option);
-  if (value < 0) throw unusable(`${option}: ${written} is below 0.`);
-  return as<Money>(value);
-}
-
-const optional = <T>(
-  written: string | undefined,
-  read: (text: string) => T,
-): T | undefined => (written === undefined ? undefined : read(written));
 
 const given = <K extends string, T>(
   key: K,

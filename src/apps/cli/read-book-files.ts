@@ -7,11 +7,15 @@ import { readCsv } from "../../hosts/file/read-csv";
 import { readXlsx } from "../../hosts/file/read-xlsx";
 import { unusable } from "../../measures/cannot-answer";
 import { tablesOf } from "../../sheets/tables-of";
+import type { Workbook } from "../../sheets/workbook";
 
 /** A farm's tables, and what was questionable while reading the files. */
 export interface BookFiles {
   readonly contents: readonly Contents[];
   readonly findings: readonly Finding[];
+  /** The workbook they stood in, and what of its file not even that holds; not of a folder. */
+  readonly workbook?: Workbook;
+  readonly losses?: readonly string[];
 }
 
 /** Reads a farm book: a folder of CSV files, or an .xlsx file. Refuses in one sentence what is neither. */
@@ -19,12 +23,12 @@ export async function readBookFiles(place: string): Promise<BookFiles> {
   if (!existsSync(place))
     throw unusable(`${place}: there is no such file or folder.`);
   if (statSync(place).isDirectory()) return readFolder(place);
-  if (path.extname(place).toLowerCase() !== ".xlsx") {
+  if (!/^\.xls[xm]$/i.test(path.extname(place))) {
     throw unusable(
       `${place}: a farm book is a folder of CSV files or an .xlsx file.`,
     );
   }
-  const { workbook } = await readXlsx(
+  const { workbook, losses } = await readXlsx(
     readFileSync(place),
     path.basename(place),
   );
@@ -33,7 +37,7 @@ export async function readBookFiles(place: string): Promise<BookFiles> {
     throw unusable(
       `${path.basename(place)}: no worksheet table is in this file, so it is no farm book.`,
     );
-  return { contents, findings: [] };
+  return { contents, findings: [], workbook, losses };
 }
 
 /** Reads a folder of CSV files headed as the demo's. */

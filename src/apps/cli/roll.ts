@@ -1,5 +1,5 @@
 import path from "node:path";
-import { findingText } from "../../book/finding";
+import { type Finding, findingText } from "../../book/finding";
 import type { CarriedBalance } from "../../book/season-roll/opening";
 import {
   openingOf,
@@ -11,8 +11,8 @@ import { writeXlsx } from "../../hosts/file/write-xlsx";
 import { calculate } from "../../hosts/grid/calculate";
 import { unusable } from "../../measures/cannot-answer";
 import { isoDate } from "../../measures/read-date";
-import { farmBook } from "../../sheets/farm-book";
-import { openingSheet } from "../../sheets/season-roll/opening-sheet";
+import { leftBehind, requireLeave } from "../../sheets/season-roll/left-behind";
+import { nextBook } from "../../sheets/season-roll/next-book";
 import { tablesOf } from "../../sheets/tables-of";
 import { gridFunctions } from "../grid-functions";
 import { onlyPositional, readOptions } from "./options";
@@ -22,7 +22,7 @@ import type { Command } from "./terminal";
 import { checkedOutput, writeWhole } from "./write-files";
 
 const USAGE =
-  "npm run -s roll -- BOOK --season 2027 --out NEXT.xlsx [--json] [--force]";
+  "npm run -s roll -- BOOK --season 2027 --out NEXT.xlsx [--leave-sheets] [--json] [--force]";
 
 /** Makes the next season's book; nothing is written unless it opens with what the old one closes with. */
 export const roll: Command = async (args, terminal) => {
@@ -31,6 +31,7 @@ export const roll: Command = async (args, terminal) => {
     {
       season: { type: "string" },
       out: { type: "string" },
+      "leave-sheets": { type: "boolean", default: false },
       json: { type: "boolean", default: false },
       force: { type: "boolean", default: false },
     },
@@ -50,16 +51,26 @@ export const roll: Command = async (args, terminal) => {
     );
   const out = checkedOutput(values.out, values.force);
   const files = await readBookFiles(place);
+  const left = [
+    ...(files.workbook ? leftBehind(files.workbook, season) : []),
+    ...(files.losses ?? []),
+  ];
+  requireLeave(left, values["leave-sheets"], "--leave-sheets");
   const rolled = rollSeason(files.contents, season);
-  const { bytes, balances } = await nextBook(rolled);
+  const { bytes, balances } = await nextFile(rolled);
   writeWhole(out, bytes);
-  const findings = [...files.findings, ...rolled.findings];
+  const findings = [
+    ...files.findings,
+    ...rolled.findings,
+    ...leftFindings(left, path.basename(place)),
+  ];
   if (values.json)
     terminal.say(
       JSON.stringify({
         season,
         closedOn: isoDate(rolled.closingDay),
         balances,
+        leftBehind: left,
         findings,
       }),
     );
@@ -75,24 +86,26 @@ export const roll: Command = async (args, terminal) => {
 };
 
 /** The new book's bytes; its opening figures are read from these very bytes. */
-async function nextBook(rolled: SeasonRoll): Promise<{
+async function nextFile(rolled: SeasonRoll): Promise<{
   readonly bytes: Uint8Array;
   readonly balances: readonly CarriedBalance[];
 }> {
-  const book = farmBook(rolled.contents);
-  const opening = openingSheet(
-    rolled.season,
-    rolled.closingDay,
-    openingOf(rolled, rolled.contents),
-  );
-  const { workbook } = await calculate(
-    { ...book, sheets: [...book.sheets, opening] },
-    gridFunctions,
-  );
+  const { workbook } = await calculate(nextBook(rolled), gridFunctions);
   const bytes = await writeXlsx(workbook);
   const written = await readXlsx(bytes, "the new book");
   return { bytes, balances: openingOf(rolled, tablesOf(written.workbook)) };
 }
+
+const leftFindings = (
+  left: readonly string[],
+  file: string,
+): readonly Finding[] =>
+  left.map((found) => ({
+    where: file,
+    found: `left behind: ${found}`,
+    meaning: "the new book does not hold it; the old one does, as it was",
+    todo: "build costings, price lists and registers anew there, and copy what is your own over by hand",
+  }));
 
 const lineOf = ({ what, name, unit, opening }: CarriedBalance): string =>
   `  ${`${what} ${name}`.padEnd(70)} ${opening.toLocaleString("en-US", { maximumFractionDigits: 2 }).padStart(14)} ${unit}`;

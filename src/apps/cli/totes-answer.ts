@@ -3,11 +3,16 @@ import type { BookLotBalance } from "../../book/totes-lots";
 import { balancePounds, lotFindings } from "../../book/totes-lots";
 import { totesFindings } from "../../book/totes-findings";
 import type { Totes } from "../../book/totes";
-import type { ToteContract } from "../../book/tote-contracts";
 import type { ToteTicket } from "../../book/tote-tickets";
-import { inPounds } from "../../functions/by-weight";
+import type { Kilograms } from "../../measures/quantity";
 import { isoDate } from "../../measures/read-date";
 import type { BuyerAccount } from "../../trade/totes/receivables";
+import {
+  type ContractAnswer,
+  contractAnswer,
+  type DisputeAnswer,
+  disputeAnswer,
+} from "./totes-contracts-answer";
 
 type Figure = number | null;
 
@@ -34,24 +39,18 @@ export interface TotesAnswer {
     readonly gradesRefused: readonly string[];
     readonly daysOut: Figure;
     readonly isOut: boolean;
+    /** The largest gross weight on its plate, where it is written down. */
+    readonly plateLimitLb: Figure;
+    readonly buyerNetLb: Figure;
   }[];
-  readonly contracts: readonly {
-    readonly contract: string;
-    readonly buyer: string;
-    readonly contractLb: number;
-    readonly shippedLb: number;
-    readonly leftLb: number;
-    readonly totesLeft: Figure;
-    readonly overIfFullLb: Figure;
-    readonly endsOn: string;
-    readonly daysLeft: number;
-    readonly shareShipped: number;
-    readonly shareOfTime: number;
-    readonly meanBrix: Figure;
-    readonly brixShortfall: number;
-    readonly amount: number;
-    readonly currency: string;
-  }[];
+  readonly contracts: readonly ContractAnswer[];
+  /** Totes the buyer weighs otherwise, beyond the tolerance. */
+  readonly disputes: readonly DisputeAnswer[];
+  readonly weights: {
+    readonly tolerance: number;
+    /** Totes whose weight the buyer has reported. */
+    readonly reported: number;
+  };
   readonly receivables: readonly {
     readonly buyer: string;
     readonly currency: string;
@@ -93,6 +92,11 @@ export const totesAnswer = (
   asOf: isoDate(totes.asOf),
   tickets: totes.tickets.map(ticketAnswer),
   contracts: totes.contracts.map(contractAnswer),
+  disputes: totes.disputes.beyond.map(disputeAnswer),
+  weights: {
+    tolerance: totes.disputes.tolerance,
+    reported: totes.disputes.reported,
+  },
   receivables: totes.receivables.accounts.map(accountAnswer),
   toInvoice: totes.toInvoice.map(({ bill, buyer, amount, currency, due }) => ({
     billOfLading: bill,
@@ -146,31 +150,12 @@ const ticketAnswer = ({
   gradesRefused,
   daysOut: daysOut ?? null,
   isOut,
+  plateLimitLb: poundsOrNone(row.plateLimit),
+  buyerNetLb: poundsOrNone(row.buyerNet),
 });
 
-const contractAnswer = ({
-  row,
-  progress,
-  amount,
-  currency,
-}: ToteContract): TotesAnswer["contracts"][number] => ({
-  contract: row.contract,
-  buyer: row.customer,
-  contractLb: balancePounds(row.weight),
-  shippedLb: balancePounds(progress.shipped),
-  leftLb: balancePounds(progress.left),
-  totesLeft: progress.totesLeft ?? null,
-  overIfFullLb:
-    progress.overIfFull === undefined ? null : inPounds(progress.overIfFull),
-  endsOn: isoDate(row.end),
-  daysLeft: progress.daysLeft,
-  shareShipped: progress.shareShipped,
-  shareOfTime: progress.shareOfTime,
-  meanBrix: progress.meanBrix ?? null,
-  brixShortfall: progress.brixShortfall,
-  amount,
-  currency,
-});
+const poundsOrNone = (weight: Kilograms | undefined): Figure =>
+  weight === undefined ? null : balancePounds(weight);
 
 const accountAnswer = ({
   buyer,

@@ -35,6 +35,8 @@ export function totesText(answer: TotesAnswer): readonly string[] {
         contract.endsOn,
       ]),
     ),
+    ...freight(answer),
+    ...disputes(answer),
     ...owed(answer),
     "",
     `Totes out: ${deposits.totesOut}, deposits ${money(deposits.amount)} ${deposits.currency}, the longest for ${deposits.longestOut} days`,
@@ -43,6 +45,59 @@ export function totesText(answer: TotesAnswer): readonly string[] {
       : ["", "Findings", ...answer.findings.map((f) => `- ${findingText(f)}`)]),
   ];
 }
+
+/** Only contracts of which something about freight is known; the rest would be a page of "not entered". */
+const freight = ({ contracts }: TotesAnswer): readonly string[] => {
+  const known = contracts.filter(
+    ({ freight: { holds, freightPerLb } }) =>
+      holds !== null || freightPerLb !== null,
+  );
+  return known.length === 0
+    ? []
+    : [
+        "",
+        line("Price a lb", ["freight", "at our dock", "delivered", ""]),
+        ...known.map(({ contract, currency, freight: of }) =>
+          line(contract, [
+            perLb(of.freightPerLb),
+            perLb(of.dockPerLb),
+            perLb(of.deliveredPerLb),
+            currency,
+            of.needs.length === 0 ? "" : `  ${of.needs.join("; ")}`,
+          ]),
+        ),
+      ];
+};
+
+const disputes = ({
+  disputes: all,
+  weights,
+}: TotesAnswer): readonly string[] =>
+  weights.reported === 0
+    ? []
+    : [
+        "",
+        all.length === 0
+          ? `Buyers' weights: ${weights.reported} reported, none beyond ${percent(weights.tolerance)}`
+          : line("Weight dispute", [
+              "our net lb",
+              "buyer's lb",
+              "buyer less us",
+              "",
+              "in money",
+              "",
+            ]),
+        ...all.map((one) =>
+          line(one.ticket, [
+            whole(one.ourNetLb),
+            whole(one.buyerNetLb),
+            whole(one.differenceLb),
+            `${(one.differenceShare * 100).toFixed(2)} %`,
+            money(one.money),
+            one.currency ?? "",
+          ]),
+        ),
+      ];
 
 const owed = (answer: TotesAnswer): readonly string[] => [
   "",
@@ -76,6 +131,8 @@ const owed = (answer: TotesAnswer): readonly string[] => [
 const line = (label: string, cells: readonly string[], width = 14): string =>
   `${label.padEnd(width)}${cells.map((cell) => cell.padStart(13)).join("")}`.trimEnd();
 
+const perLb = (value: number | null): string =>
+  value === null ? "not entered" : value.toFixed(4);
 const money = (value: number | null): string =>
   value === null
     ? "withheld"

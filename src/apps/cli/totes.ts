@@ -4,8 +4,9 @@ import { readBook } from "../../book/read";
 import { totesOf } from "../../book/totes";
 import { lotBalances } from "../../book/totes-lots";
 import { unusable } from "../../measures/cannot-answer";
-import type { DaySerial } from "../../measures/quantity";
+import type { DaySerial, Share } from "../../measures/quantity";
 import { readDate } from "../../measures/read-date";
+import { readShare } from "../../measures/read-share";
 import { matchings } from "../../trade/totes/matching";
 import { adopt } from "./adopt-workbook";
 import { onlyPositional, readOptions } from "./options";
@@ -18,7 +19,7 @@ import { totesWorkbook } from "./totes-workbook";
 import { checkedOutput, writeWhole } from "./write-files";
 
 const USAGE =
-  'npm run -s totes -- BOOK [--json] [--as-of DATE] [--receipts "by hand"|"oldest first"] [--out FILE.xlsx] [--received LOT] [--force], WORKBOOK.xlsx --add --out NEW.xlsx [--force], or WORKBOOK.xlsx --adopt SHEET!RANGE [--json]';
+  'npm run -s totes -- BOOK [--json] [--as-of DATE] [--receipts "by hand"|"oldest first"] [--tolerance PERCENT] [--out FILE.xlsx] [--received LOT] [--force], WORKBOOK.xlsx --add --out NEW.xlsx [--force], or WORKBOOK.xlsx --adopt SHEET!RANGE [--json]';
 
 /** Totes on a day: tickets, contracts, who owes, deposits; or a register added to a workbook of anybody's. */
 export const totes: Command = async (args, terminal) => {
@@ -28,6 +29,7 @@ export const totes: Command = async (args, terminal) => {
       json: { type: "boolean", default: false },
       "as-of": { type: "string" },
       receipts: { type: "string", default: "by hand" },
+      tolerance: { type: "string" },
       add: { type: "boolean", default: false },
       adopt: { type: "string" },
       received: { type: "string" },
@@ -54,6 +56,10 @@ export const totes: Command = async (args, terminal) => {
     throw unusable(
       `--receipts: "${values.receipts}" is neither "by hand" nor "oldest first".`,
     );
+  const tolerance =
+    values.tolerance === undefined
+      ? undefined
+      : readTolerance(values.tolerance);
   if (values.received !== undefined && values.out === undefined)
     throw unusable(`--received needs --out FILE.xlsx. Usage: ${USAGE}`);
   if (values.add && values.out === undefined)
@@ -71,7 +77,7 @@ export const totes: Command = async (args, terminal) => {
   if (values.add && out !== undefined) return add(place, out, asOf, terminal);
   const files = await readBookFiles(place);
   const { book, findings } = readBook(files.contents);
-  const register = totesOf(book, { asOf, matching });
+  const register = totesOf(book, { asOf, matching, tolerance });
   const answer = totesAnswer(register, lotBalances(book, register.asOf), [
     ...files.findings,
     ...findings,
@@ -85,6 +91,18 @@ export const totes: Command = async (args, terminal) => {
   else for (const text of totesText(answer)) terminal.say(text);
   return 0;
 };
+
+/** Scales that differ by more than this are broken, so a larger tolerance is a slip. */
+const MOST_TOLERANCE = 0.1;
+
+function readTolerance(written: string): Share {
+  const share = readShare(written, "--tolerance");
+  if (share < 0 || share > MOST_TOLERANCE)
+    throw unusable(
+      `--tolerance: "${written}" reads as ${Number((share * 100).toPrecision(6))} %; type a percentage from 0 to 10, as "0.5 %".`,
+    );
+  return share;
+}
 
 const isWithMacros = (file: string): boolean =>
   path.extname(file).toLowerCase() === ".xlsm";

@@ -28,7 +28,7 @@ export function traceText(answer: TraceAnswer): readonly string[] {
       )
       .map(
         ({ name, kind, lb, restsLb, product, cases }) =>
-          `  ${kind} ${name}: ${pounds(forward ? restsLb : lb)} lb${product === null ? "" : `, ${product}`}${cases === null ? "" : `, ${cases.toLocaleString("en-US")} cases in all`}`,
+          `  ${kind} ${name}: ${pounds(forward ? restsLb : lb)} lb${product === null ? "" : `, ${product}`}${cases === null ? "" : `, ${cases.toLocaleString("en-US")} cases in all`}${kind === "season before" ? "; that season's book says where it went" : ""}`,
       ),
     ...answer.buyers.map(
       ({ buyer, lb, totes }) =>

@@ -5,14 +5,14 @@ import { lazy } from "react";
 export const BuildCard = lazy(async () => ({
   default: (await import("./price/build-card")).BuildCard,
 }));
+export const CopiesView = lazy(async () => ({
+  default: (await import("./copies/copies-view")).CopiesView,
+}));
 export const FindingsView = lazy(async () => ({
   default: (await import("./findings/findings-view")).FindingsView,
 }));
 export const GuideView = lazy(async () => ({
   default: (await import("./guide/guide-view")).GuideView,
-}));
-export const HandoverView = lazy(async () => ({
-  default: (await import("./handover/handover-view")).HandoverView,
 }));
 export const NewProductView = lazy(async () => ({
   default: (await import("./new-product/new-product-view")).NewProductView,

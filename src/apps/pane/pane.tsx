@@ -6,14 +6,15 @@ import {
   tokens,
 } from "@fluentui/react-components";
 import type { Host } from "../../hosts/host";
+import { startOfCopies } from "./copies/copies-state";
 import { VIEW_ID } from "./focus-view";
 import { GoToProvider } from "./go-to";
 import { startOfGuide } from "./guide/guide-state";
 import { LastWriteBar, LastWriteProvider } from "./last-write";
 import {
+  CopiesView,
   FindingsView,
   GuideView,
-  HandoverView,
   NewProductView,
   PriceListView,
   QuoteView,
@@ -31,6 +32,7 @@ import { emptyRun } from "./run-planner/run-draft";
 import { usePaneStyles } from "./styles";
 import { Tabs } from "./tabs";
 import { darkTheme, lightTheme } from "./theme";
+import type { WorkOut } from "./work-out";
 
 export interface PaneProps {
   readonly host: Host;
@@ -39,11 +41,13 @@ export interface PaneProps {
   readonly watchEdits: (listener: () => void) => () => void;
   /** Brings the sheet to the front where only one of both is seen. */
   readonly showSheet?: () => void;
+  /** Works out a new workbook beside the open one; Excel does so itself when it opens the file. */
+  readonly workOut?: WorkOut;
 }
 
 type View =
   | "price"
-  | "handover"
+  | "copies"
   | "prices"
   | "run"
   | "quote"
@@ -73,7 +77,7 @@ export function Pane(props: PaneProps): ReactNode {
   );
 }
 
-function Views({ host, dark, watchEdits }: PaneProps): ReactNode {
+function Views({ host, dark, watchEdits, workOut }: PaneProps): ReactNode {
   const styles = useStyles();
   const pane = usePaneStyles();
   const [view, setView] = useState<View>("price");
@@ -82,6 +86,7 @@ function Views({ host, dark, watchEdits }: PaneProps): ReactNode {
   const [isNew, setIsNew] = useState(false);
   const [guide, setGuide] = useState(startOfGuide);
   const [run, setRun] = useState(emptyRun);
+  const [copies, setCopies] = useState(startOfCopies);
   const { book, trouble } = useOpenBook(host, watchEdits);
   const findings = useFindings(book, view === "findings");
   return (
@@ -95,7 +100,7 @@ function Views({ host, dark, watchEdits }: PaneProps): ReactNode {
           { value: "quote", text: "Quote" },
           { value: "year", text: "Channels and years" },
           { value: "totes", text: "Totes" },
-          { value: "handover", text: "Hand over a copy" },
+          { value: "copies", text: "Copies and seasons" },
           { value: "findings", text: "Findings", count: findings.length },
           { value: "why", text: "Why this cell" },
           { value: "guide", text: "Function guide" },
@@ -183,8 +188,14 @@ function Views({ host, dark, watchEdits }: PaneProps): ReactNode {
               />
             )}
             {book && view === "totes" && <TotesView host={host} book={book} />}
-            {book && view === "handover" && (
-              <HandoverView host={host} book={book} />
+            {book && view === "copies" && (
+              <CopiesView
+                host={host}
+                book={book}
+                state={copies}
+                change={setCopies}
+                workOut={workOut}
+              />
             )}
             {book && view === "why" && <WhyView host={host} book={book} />}
             {book && view === "findings" && (

@@ -1,4 +1,5 @@
 import type { Workbook } from "../../sheets/workbook";
+import { downloadWorkbook } from "../pane/download";
 
 /** A workbook that was opened, and what its file held that the workbench cannot keep. */
 export interface OpenedFile {
@@ -30,19 +31,5 @@ export async function saveFile(
   name: string,
 ): Promise<string> {
   const { writeXlsx } = await import("../../hosts/file/write-xlsx");
-  const bytes = await writeXlsx(workbook);
-  const fileName = `${name.replace(/[\\/:*?"<>|]+/g, " ").trim() || "book"}.xlsx`;
-  const address = URL.createObjectURL(
-    new Blob([bytes as Uint8Array<ArrayBuffer>], { type: XLSX }),
-  );
-  const link = document.createElement("a");
-  link.href = address;
-  link.download = fileName;
-  link.click();
-  // The browser needs the address until it has begun to write the file.
-  setTimeout(() => URL.revokeObjectURL(address), 60_000);
-  return fileName;
+  return downloadWorkbook(await writeXlsx(workbook), name);
 }
-
-const XLSX =
-  "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";

@@ -6,6 +6,7 @@ import { Notices } from "./notices";
 import { useSession } from "./session";
 import { Split, type Side } from "./split";
 import { useDark } from "./use-dark";
+import { workOut } from "./work-out";
 
 /** The page: a header, the sheet, and the pane beside it. */
 export function Workbench(): ReactNode {
@@ -67,6 +68,7 @@ function OpenPane(props: {
       dark={dark}
       watchEdits={watchEdits}
       showSheet={showSheet}
+      workOut={workOut}
     />
   );
 }

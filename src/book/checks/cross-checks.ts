@@ -1,5 +1,7 @@
 import type { Book } from "../book";
 import type { Finding } from "../finding";
+import { codeChecks } from "./code-checks";
+import { estimateChecks } from "./estimate-checks";
 import { overheadChecks } from "./overhead-checks";
 import { packingChecks } from "./packing-checks";
 import { paymentChecks } from "./payment-checks";
@@ -12,8 +14,10 @@ export const crossChecks = (book: Book): readonly Finding[] =>
   [
     packingChecks,
     overheadChecks,
+    estimateChecks,
     stockChecks,
     runChecks,
     toteChecks,
     paymentChecks,
+    codeChecks,
   ].flatMap((check) => check(book));

@@ -3,6 +3,7 @@ import { densityInAir } from "../../trade/syrup/density";
 import type { Book, BookRow } from "../book";
 import { type Finding, listed } from "../finding";
 import { sameName } from "../keys";
+import { setting } from "../setting";
 import { gathered, pounds } from "./gathered";
 
 /** The largest tote in ordinary use holds 330 gal. Common practice, no source. */
@@ -27,6 +28,7 @@ export function toteChecks(book: Book): readonly Finding[] {
         todo: "check the weights, and the size of the tote",
       },
     ),
+    ...abovePlate(book),
     ...lightTotes(book),
     ...unlikeInvoices(book),
   ];
@@ -54,6 +56,22 @@ function weighing(tote: BookRow<"toteShipments">): readonly Finding[] {
           todo: "check the three weights against the scale ticket",
         },
       ];
+}
+
+function abovePlate(book: Book): readonly Finding[] {
+  const usual = setting(book, "Tote plate limit");
+  const limitOf = (row: BookRow<"toteShipments">): number =>
+    row.plateLimit ?? usual ?? Infinity;
+  return gathered(
+    book.toteShipments.filter((row) => row.gross > limitOf(row)),
+    {
+      column: "Gross lb",
+      found: (rows) =>
+        `above the limit on the tote's plate: ${listed(rows.map((row) => `${row.ticket} (${pounds(row.gross)} against ${pounds(limitOf(row))})`))}`,
+      meaning: "such a tote may burst or drop, and no carrier should take it",
+      todo: "check the weight and the plate; draw off what is too much before it is moved",
+    },
+  );
 }
 
 function lightTotes(book: Book): readonly Finding[] {

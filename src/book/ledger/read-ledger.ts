@@ -5,6 +5,7 @@ import {
   type DaySerial,
   type Kilograms,
 } from "../../measures/quantity";
+import { type Gallon, usGallonsEach } from "../../measures/gallon";
 import { isDay } from "../../measures/read-date";
 import { KG_PER_LB } from "../../measures/units";
 import type { SaleBasis } from "../../trade/totes/sale-amount";
@@ -12,6 +13,7 @@ import type { CellContent } from "../contents";
 import { shown } from "../wording";
 import { figureOf } from "./column-values";
 import type { Cells } from "./headings";
+import { gallonSaid, ledgerGallonUnsaid } from "./ledger-gallon";
 import type { LedgerColumns } from "./propose";
 import type { LedgerRole } from "./roles";
 import { datesWritten, type DateOrder } from "./written-date";
@@ -31,6 +33,8 @@ export interface LedgerReading {
   readonly basis: SaleBasis | undefined;
   readonly currency: Currency | undefined;
   readonly dates: DateOrder | undefined;
+  /** Which gallon a price for a gallon is for, where the row does not name it; without it, the US one. */
+  readonly gallon?: Gallon;
 }
 
 /** One row of a ledger in house units; what could not be read is undefined and named in `unread`. */
@@ -46,7 +50,10 @@ export interface LedgerTicket {
   readonly net: Kilograms | undefined;
   readonly brix: Brix | undefined;
   readonly price: number | undefined;
+  /** Undefined too for a gallon that nobody has named. */
   readonly basis: SaleBasis | undefined;
+  /** US gallons in one of the gallons the price is for, where that is not one. */
+  readonly gallonsEach?: number;
   readonly currency: Currency | undefined;
   readonly amount: number | undefined;
   readonly lot: string | undefined;
@@ -63,8 +70,18 @@ export const readLedger = (
   cells: Cells,
   rows: readonly number[],
   how: LedgerReading,
-): readonly LedgerTicket[] =>
-  rows.map((row) => readRow(cells[row] ?? [], row, how));
+): readonly LedgerTicket[] => {
+  let isAsked = false;
+  return rows.map((row) => {
+    const ticket = readRow(cells[row] ?? [], row, how);
+    const unread = ticket.unread.filter(({ says }) => {
+      const repeats = isAsked && says === ledgerGallonUnsaid;
+      isAsked ||= says === ledgerGallonUnsaid;
+      return !repeats;
+    });
+    return { ...ticket, unread };
+  });
+};
 
 function readRow(
   cells: readonly CellContent[],
@@ -93,6 +110,14 @@ function readRow(
   const weight = (role: "gross" | "tare" | "net"): Kilograms | undefined =>
     read(role, (content) => weightOf(content, ownUnit ?? how.weight));
   const priceText = `${text("price") ?? ""} ${text("basis") ?? ""}`;
+  const said = basisIn(priceText) ?? how.basis;
+  const gallon =
+    said === "per gal"
+      ? gallonSaid(priceText, how.gallon ?? "US", how.gallon ?? "US")
+      : "US";
+  const each = usGallonsEach(gallon);
+  if (each === undefined && !isBlank(cell("price")))
+    unread.push({ role: "price", says: ledgerGallonUnsaid });
   return {
     row,
     ticket: text("ticket"),
@@ -107,7 +132,8 @@ function readRow(
       return value === undefined ? undefined : as<Brix>(value);
     }),
     price: read("price", figureOf),
-    basis: basisIn(priceText) ?? how.basis,
+    basis: each === undefined ? undefined : said,
+    ...(each === undefined || each === 1 ? {} : { gallonsEach: each }),
     currency:
       currencyIn(text("currency") ?? "") ??
       currencyIn(priceText) ??

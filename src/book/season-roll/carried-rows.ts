@@ -50,7 +50,7 @@ export function withCarriedDraws(
     rowOf(contents, [
       [columns.date, day],
       [columns.from, from],
-      [columns.what, "sold otherwise"],
+      [columns.what, "used before the season"],
       [columns.to, usedBefore(season)],
       [columns.pounds, pounds],
     ]),

@@ -17,6 +17,8 @@ interface Rolled {
   readonly totes: TotesKept;
   /** How many overheads stand for the new season as an estimate. */
   readonly estimated: number;
+  /** Whether the closed season's totals go along, over which they are shared. */
+  readonly hasTotals: boolean;
   /** Rows that could not be read and are carried as they stand. */
   readonly unread: readonly string[];
   /** Tables that are no part of a farm book. */
@@ -50,14 +52,18 @@ function notOver(book: Book, { season, day }: Rolled): readonly Finding[] {
   ];
 }
 
-const overheads = ({ season, estimated }: Rolled): readonly Finding[] =>
+const overheads = ({
+  season,
+  estimated,
+  hasTotals,
+}: Rolled): readonly Finding[] =>
   estimated === 0
     ? []
     : [
         {
           where: `Overheads, season ${season}`,
           found: `${estimated} ${estimated === 1 ? "item" : "items"} as in ${season - 1}`,
-          meaning: `the bills of ${season} are not known yet, so last season's stand as the estimate; until the first runs are entered nothing shares them out, and full costs are withheld`,
+          meaning: `the bills of ${season} are not known yet, so last season's stand as the estimate; ${hasTotals ? `they are shared over what ${season - 1} ran, packed and bought until ${season} has done as much, and every full cost says so` : "until the first runs are entered nothing shares them out, and full costs are withheld"}`,
           todo: "put in this season's own figures as they come",
         },
       ];

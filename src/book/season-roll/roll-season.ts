@@ -14,6 +14,7 @@ import { type CarriedBalance, carriedBalances, requireSame } from "./opening";
 import { estimatesFor } from "./overheads-carried";
 import { rollFindings } from "./roll-findings";
 import { syrupKept } from "./syrup-kept";
+import { totalsCarried } from "./totals-carried";
 import { totesKept } from "./totes-kept";
 
 /** The next season's book, not yet written. */
@@ -55,10 +56,10 @@ export function rollSeason(
   };
   const unread: string[] = [];
   let estimated = 0;
-  const made = withBulkPrices(given).flatMap(
+  const carried = withBulkPrices(given).flatMap(
     (contents): readonly Contents[] => {
       const key = tableKeyOf(contents);
-      if (key === undefined) return [];
+      if (key === undefined || key === "seasonTotals") return [];
       const rows = kept[key];
       if (rows === undefined) return [ownPlace(contents)];
       const only = onlyRows(contents, key, book[key], rows);
@@ -71,6 +72,12 @@ export function rollSeason(
       return [{ ...only.contents, rows: [...copies, ...only.contents.rows] }];
     },
   );
+  const totals = totalsCarried(
+    contentsOf(given, bookTables.seasonTotals),
+    book,
+    season - 1,
+  );
+  const made = [...carried, ...totals];
   const roll: SeasonRoll = {
     season,
     closingDay: day,
@@ -81,6 +88,9 @@ export function rollSeason(
       day,
       totes,
       estimated,
+      hasTotals: totals.some(({ rows }) =>
+        rows.some((row) => row.includes("runs")),
+      ),
       unread,
       strangers: given.filter((one) => tableKeyOf(one) === undefined),
     }),

@@ -88,6 +88,12 @@ export const channels = declareTable({
       csv: "outbound_freight_usd",
       term: terms.outboundFreight,
     },
+    shippingCharged: {
+      heading: "Shipping charged",
+      csv: "shipping_charged_usd",
+      term: terms.shippingCharged,
+      mayBeBlank: true,
+    },
     note: {
       heading: "Note",
       csv: "note",

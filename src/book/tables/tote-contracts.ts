@@ -1,3 +1,4 @@
+import { loadTerms } from "../../terms/book-loads";
 import { toteTerms as terms } from "../../terms/book-totes";
 import { declareTable } from "../table";
 
@@ -54,6 +55,25 @@ export const toteContracts = declareTable({
       heading: "Payment days",
       csv: "payment_days",
       term: terms.paymentDays,
+      mayBeBlank: true,
+    },
+    delivery: {
+      heading: "Dock or delivered",
+      csv: "dock_or_delivered",
+      term: loadTerms.delivery,
+      mayBeBlank: true,
+      width: 16,
+    },
+    freight: {
+      heading: "Freight of a load",
+      csv: "freight_of_a_load",
+      term: loadTerms.freight,
+      mayBeBlank: true,
+    },
+    loadWeight: {
+      heading: "Load lb",
+      csv: "load_lb",
+      term: loadTerms.loadWeight,
       mayBeBlank: true,
     },
   },

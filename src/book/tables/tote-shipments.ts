@@ -1,3 +1,4 @@
+import { loadTerms } from "../../terms/book-loads";
 import { toteTerms as terms } from "../../terms/book-totes";
 import { declareTable } from "../table";
 
@@ -91,6 +92,18 @@ export const toteShipments = declareTable({
       term: terms.sourceLots,
       mayBeBlank: true,
       width: 38,
+    },
+    plateLimit: {
+      heading: "Plate limit lb",
+      csv: "plate_limit_lb",
+      term: loadTerms.plateLimit,
+      mayBeBlank: true,
+    },
+    buyerNet: {
+      heading: "Buyer net lb",
+      csv: "buyer_net_lb",
+      term: loadTerms.buyerNet,
+      mayBeBlank: true,
     },
   },
 });

@@ -1,7 +1,6 @@
 import { figure } from "../../functions/wording";
 import type { Brix } from "../../measures/quantity";
-import { KG_PER_LB } from "../../measures/units";
-import { poundsPerGallon } from "../../trade/syrup/density";
+import { pricePerPound } from "../../trade/totes/price-per-pound";
 import { BASE_BRIX, type SaleBasis } from "../../trade/totes/sale-amount";
 import type { BookRow } from "../book";
 import { basisIn, currencyIn, type Currency } from "../ledger/written-units";
@@ -107,19 +106,8 @@ const likelyBasis = (
   });
 
 /** To tell prices apart only; nothing is billed at it. */
-function perPound(
+const perPound = (
   price: number,
   basis: SaleBasis,
-  brix: Brix | undefined = BASE_BRIX as Brix,
-): number {
-  switch (basis) {
-    case "per lb":
-      return price;
-    case "per kg":
-      return price * KG_PER_LB;
-    case "per gal":
-      return price / poundsPerGallon(brix);
-    case "per lb at 66":
-      return (price * brix) / BASE_BRIX;
-  }
-}
+  brix: Brix = BASE_BRIX as Brix,
+): number => pricePerPound(price, basis, brix);

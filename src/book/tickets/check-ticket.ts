@@ -36,6 +36,8 @@ export interface ReadyTicket {
   readonly amount: Money;
   readonly currency: Currency;
   readonly lots: readonly SourceLot[];
+  /** The largest gross weight on its plate; undefined where it was not typed. */
+  readonly plateLimit: Kilograms | undefined;
 }
 
 export interface HowToRead {
@@ -77,6 +79,7 @@ export function checkTicket(
       ? as<Kilograms>(gross.value - tare.value)
       : undefined;
   const lots = lotsOf(text("lot"), net, facts);
+  const agreed = contract && facts.priceOf(contract);
   const reasons = [
     ...how.missing.map((role) =>
       refused(`No column is the ${role}; head one "${role}"`),
@@ -99,6 +102,7 @@ export function checkTicket(
       facts,
     ),
     ...lots.reasons,
+    ...(agreed?.needs === undefined ? [] : [refused(`Needs ${agreed.needs}`)]),
     ...(contract
       ? [
           ...termsReasons(contract, day.value, brix.value, text("buyer")),
@@ -118,19 +122,19 @@ export function checkTicket(
     gross.value === undefined ||
     tare.value === undefined ||
     net === undefined ||
-    brix.value === undefined
+    brix.value === undefined ||
+    agreed?.price === undefined
   )
     return { reasons, ready: undefined };
   const { basis, currency } = priceBases[contract.basis];
+  const { price } = agreed;
   const [shipped, grossWeight, tareWeight, density] = [
     day.value,
     gross.value,
     tare.value,
     brix.value,
   ];
-  const billed = answerOrNone(() =>
-    ticketAmount(net, contract.price, basis, density),
-  );
+  const billed = answerOrNone(() => ticketAmount(net, price, basis, density));
   return {
     reasons,
     ready: billed && {
@@ -145,6 +149,7 @@ export function checkTicket(
       amount: billed.amount,
       currency,
       lots: lots.lots,
+      plateLimit: facts.plateLimit,
     },
   };
 }

@@ -149,5 +149,7 @@ export function dayIn(
       };
 }
 
+const toTenths = new Intl.NumberFormat("en-US", { maximumFractionDigits: 1 });
+
 export const pounds = (weight: Kilograms): string =>
-  (weight / KG_PER_LB).toLocaleString("en-US", { maximumFractionDigits: 1 });
+  toTenths.format(weight / KG_PER_LB);

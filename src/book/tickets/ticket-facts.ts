@@ -3,12 +3,14 @@ import { LITRES_PER_GALLON } from "../../measures/units";
 import type { Book, BookRow } from "../book";
 import { type Contents, contentsOf, columnAt } from "../contents";
 import { bookTables } from "../book";
+import { type ContractPrice, contractPrice } from "../contract-price";
 import { sameName } from "../keys";
 import { lotBalances } from "../totes-lots";
 
 /** What the book knows that a ticket is held against. */
 export interface TicketFacts {
   readonly contracts: readonly BookRow<"toteContracts">[];
+  readonly priceOf: (contract: BookRow<"toteContracts">) => ContractPrice;
   /** Where each ticket already posted stands, by its name; rows that cannot be used count too. */
   readonly posted: ReadonlyMap<string, string>;
   /** What each lot still holds by the book, by its name. */
@@ -39,6 +41,7 @@ export function ticketFacts(
 ): TicketFacts {
   return {
     contracts: book.toteContracts,
+    priceOf: (row) => contractPrice(book, row),
     posted: postedTickets(tables),
     lots: new Map(
       lotBalances(book).map(({ name, left }) => [sameName(name), left]),

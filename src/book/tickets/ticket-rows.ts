@@ -27,6 +27,8 @@ export function shipmentRow(
     brix: ticket.brix,
     amount: ticket.amount,
     currency: ticket.currency,
+    plateLimit:
+      ticket.plateLimit === undefined ? undefined : inPounds(ticket.plateLimit),
     sourceLots:
       ticket.lots.length === 0
         ? undefined
@@ -37,17 +39,32 @@ export function shipmentRow(
             .join("; "),
   };
   return Object.fromEntries(
-    Object.entries(bookTables.toteShipments.columns).flatMap(
-      ([key, column]) => {
-        const at = columnAt(headings, column);
-        const value = values[key];
-        const heading = headings[at];
-        return heading === undefined || value === undefined
-          ? []
-          : [[heading, value] as const];
-      },
-    ),
+    spelledHeadings(headings).flatMap(([key, heading]) => {
+      const value = values[key];
+      return value === undefined ? [] : [[heading, value] as const];
+    }),
   );
+}
+
+const spelled = new WeakMap<
+  readonly string[],
+  readonly (readonly [key: string, heading: string])[]
+>();
+
+/** How a table spells its headings, by our column; found once for all the rows that go into it. */
+function spelledHeadings(
+  headings: readonly string[],
+): readonly (readonly [key: string, heading: string])[] {
+  const known = spelled.get(headings);
+  if (known) return known;
+  const found = Object.entries(bookTables.toteShipments.columns).flatMap(
+    ([key, column]) => {
+      const heading = headings[columnAt(headings, column)];
+      return heading === undefined ? [] : [[key, heading] as const];
+    },
+  );
+  spelled.set(headings, found);
+  return found;
 }
 
 /** The draws of a ticket as rows of Lot use; none of lots whose pounds are not known. */

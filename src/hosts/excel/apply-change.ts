@@ -1,4 +1,5 @@
 import { CannotAnswer, unusable } from "../../measures/cannot-answer";
+import { rangeText } from "../../sheets/ledger/ledger-range";
 import type { WriteRecord } from "../../sheets/kept";
 import type { Change, Work } from "../host";
 import { inExcel } from "./in-excel";
@@ -64,7 +65,12 @@ async function afterFailure(
 const asItWas = "the workbook is as it was";
 
 /** What to look for by hand after a write that was cut off. */
-export function leftOver({ sheets, growths, names }: WriteRecord): string {
+export function leftOver({
+  sheets,
+  growths,
+  names,
+  fills = [],
+}: WriteRecord): string {
   const places = [
     ...sheets.map(({ name }) => `the sheet “${name}”`),
     ...growths.map(({ table, rows }) =>
@@ -72,6 +78,7 @@ export function leftOver({ sheets, growths, names }: WriteRecord): string {
         ? `one row at the end of ${table}`
         : `${rows} rows at the end of ${table}`,
     ),
+    ...fills.map((fill) => `the cells ${rangeText(fill)}`),
     ...(names.length > 0 ? [`names from ${names[0]} on`] : []),
   ];
   return `look for ${places.join(", ")}`;

@@ -2,6 +2,7 @@ import { unusable } from "../../measures/cannot-answer";
 import type { Sheet, Workbook } from "../../sheets/workbook";
 import type { Change } from "../host";
 import { isAble } from "./abilities";
+import { loadBeforeFill, type BeforeFill } from "./fills";
 import type { Load } from "./in-excel";
 import { loadKept, type KeptPart } from "./kept-part";
 import { loadNames, loadSheetNames, loadTableNames } from "./read-workbook";
@@ -13,6 +14,8 @@ export interface Before {
   readonly kept: KeptPart;
   /** For each table that grows, what its last row would be entered as. */
   readonly lastRows: ReadonlyMap<string, readonly unknown[]>;
+  /** For each rectangle to fill. */
+  readonly fills: readonly BeforeFill[];
 }
 
 /** Asks for it all in one request, and refuses what Excel would refuse or half do. */
@@ -28,6 +31,9 @@ export const loadBefore =
     const growing = [...rowsByTable(change)].map(([table, rows]) =>
       loadGrowing(table, rows)(context),
     );
+    const filling = (change.fill ?? []).map((fill) =>
+      loadBeforeFill(fill)(context),
+    );
     return () => {
       if (change.addSheets.length > 0 && protection.protected)
         throw unusable(
@@ -35,12 +41,15 @@ export const loadBefore =
         );
       const grown = growing.map((take) => take());
       const known = new Set(grown.map(({ table }) => table.name.toLowerCase()));
+      const fills = filling.map((take) => take());
       const sheets = takeSheets().map((name) => ({
         ...empty,
         name,
         cells: grown
           .filter((g) => g.sheet === name)
-          .flatMap(({ cells }) => cells),
+          .flatMap(({ cells }) => cells)
+          .concat(onSheet(fills, name).flatMap(({ cells }) => cells)),
+        merges: onSheet(fills, name).flatMap(({ merges }) => merges),
         tables: grown.filter((g) => g.sheet === name).map(({ table }) => table),
       }));
       // A table's name is taken for names too, wherever the table is.
@@ -57,9 +66,15 @@ export const loadBefore =
         lastRows: new Map(
           grown.map(({ table, lastRow }) => [table.name, lastRow]),
         ),
+        fills,
       };
     };
   };
+
+const onSheet = (
+  fills: readonly BeforeFill[],
+  sheet: string,
+): readonly BeforeFill[] => fills.filter(({ name }) => name === sheet);
 
 const empty: Omit<Sheet, "name"> = {
   cells: [],

@@ -1,4 +1,5 @@
-import type { PrintSetup, Sheet } from "../../sheets/workbook";
+import { printedArea } from "../../sheets/printed-area";
+import type { Area, PrintSetup, Sheet } from "../../sheets/workbook";
 import { addressLists, addressOf, wholeColumn, wholeRow } from "./areas";
 import { onSheet } from "./on-sheet";
 import type { Step } from "./step";
@@ -17,7 +18,7 @@ export const layoutStep = (sheet: Sheet): Step => ({
       for (const list of addressLists(rows.map(wholeRow)))
         on.getRanges(list).format.rowHeight = height;
     freeze(on, sheet.frozen);
-    if (sheet.print) setUpPage(on, sheet.print);
+    if (sheet.print) setUpPage(on, sheet.print, printedArea(sheet));
     if (sheet.tabColor !== undefined) on.tabColor = sheet.tabColor;
     if (sheet.hidden) on.visibility = "Hidden";
   },
@@ -44,14 +45,20 @@ function freeze(on: Excel.Worksheet, { rows, columns }: Sheet["frozen"]): void {
   else if (columns > 0) on.freezePanes.freezeColumns(columns);
 }
 
-function setUpPage(on: Excel.Worksheet, print: PrintSetup): void {
+function setUpPage(
+  on: Excel.Worksheet,
+  print: PrintSetup,
+  printed: Area | undefined,
+): void {
   const page = on.pageLayout;
+  if (printed) page.setPrintArea(addressOf(printed));
   page.orientation = print.landscape ? "Landscape" : "Portrait";
   page.paperSize = print.paper === "letter" ? "Letter" : "A4";
   page.zoom =
     print.fit === "one page"
       ? { horizontalFitToPages: 1, verticalFitToPages: 1 }
-      : { horizontalFitToPages: 1 };
+      : { horizontalFitToPages: print.across ?? 1 };
+  if ((print.across ?? 1) > 1) page.setPrintTitleColumns("$A:$A");
   if (print.headings) {
     const { first, rows } = print.headings;
     page.setPrintTitleRows(`$${first + 1}:$${first + rows}`);

@@ -25,9 +25,6 @@ export interface RenderedSheet {
 export function renderSheet(sheet: Sheet): RenderedSheet {
   const typed = sheet.cells.filter((cell) => !cell.spilled && holds(cell));
   const hasTables = sheet.tables.length > 0;
-  const { written, areas } = withCopies(
-    hasTables ? typed.filter((cell) => cell.formula !== undefined) : typed,
-  );
   return {
     add: {
       bytes: 300,
@@ -54,7 +51,10 @@ export function renderSheet(sheet: Sheet): RenderedSheet {
         made.style = "TableStyleLight1";
       },
     })),
-    formulas: [...bandSteps(sheet, written), ...copySteps(sheet, areas)],
+    formulas: contentSteps(
+      sheet,
+      hasTables ? typed.filter((cell) => cell.formula !== undefined) : typed,
+    ),
     looks: [
       ...lookSteps(sheet),
       ...sheet.validations.map((validation) =>
@@ -71,7 +71,19 @@ const holds = (cell: Cell): boolean =>
   cell.formula !== undefined ||
   (cell.value !== undefined && cell.value !== null && cell.value !== "");
 
-const bandSteps = (sheet: Sheet, cells: readonly Cell[]): readonly Step[] =>
+/** What cells hold, as few arrays and copies. */
+export function contentSteps(
+  sheet: Pick<Sheet, "name">,
+  cells: readonly Cell[],
+): readonly Step[] {
+  const { written, areas } = withCopies(cells);
+  return [...bandSteps(sheet, written), ...copySteps(sheet, areas)];
+}
+
+const bandSteps = (
+  sheet: Pick<Sheet, "name">,
+  cells: readonly Cell[],
+): readonly Step[] =>
   bands(cells).map((band) => ({
     bytes: 600 + bytesIn(band),
     run: (context) => {
@@ -82,7 +94,10 @@ const bandSteps = (sheet: Sheet, cells: readonly Cell[]): readonly Step[] =>
     },
   }));
 
-const copySteps = (sheet: Sheet, areas: readonly Area[]): readonly Step[] =>
+const copySteps = (
+  sheet: Pick<Sheet, "name">,
+  areas: readonly Area[],
+): readonly Step[] =>
   areas.map((area) => ({
     bytes: 1000,
     run: (context) => {

@@ -2,6 +2,7 @@ import { unusable } from "../../measures/cannot-answer";
 import { digestOf, type Kept, type WriteRecord } from "../../sheets/kept";
 import type { Cell } from "../../sheets/workbook";
 import { inputs, onlyOneLeft, rowsChanged, typedIn } from "../taken-back";
+import { loadEmptied, loadFillChanged } from "./fills";
 import type { Load } from "./in-excel";
 import { keep, loadKept } from "./kept-part";
 import { reachesBelow } from "./load-change";
@@ -54,8 +55,11 @@ export const loadTypedOver =
           throw rowsChanged(growth.table);
       };
     });
+    const fills = (record.fills ?? []).map((fill) =>
+      loadFillChanged(fill, cellsIn)(context),
+    );
     return () => {
-      for (const check of [...sheets, ...growths]) check();
+      for (const check of [...sheets, ...growths, ...fills]) check();
       const added = new Set(record.sheets.map(({ name }) => name));
       const stays = worksheets.items.some(
         ({ name, visibility }) => !added.has(name) && visibility === "Visible",
@@ -88,6 +92,7 @@ export async function takeOut(
     body.load("rowCount");
     return { table, body };
   });
+  const fills = (record.fills ?? []).map((fill) => loadEmptied(fill)(context));
   const part = loadKept(context);
   await context.sync();
   workbook.application.suspendApiCalculationUntilNextSync();
@@ -103,6 +108,7 @@ export async function takeOut(
         .getResizedRange(leftOut - 1, 0)
         .clear("Contents");
   }
+  for (const empty of fills) empty();
   for (const name of names) if (!name.isNullObject) name.delete();
   for (const sheet of sheets) if (!sheet.isNullObject) sheet.delete();
   keep(context, kept, part());

@@ -5,6 +5,7 @@ import { changedWorkbook } from "../changed-workbook";
 import type { Change } from "../host";
 import type { Growth } from "../table-growth";
 import { inputs } from "../taken-back";
+import { fillRecord, fillSteps } from "./fills";
 import { keep } from "./kept-part";
 import type { Before } from "./load-change";
 import { renderSheet } from "./render-sheet";
@@ -44,6 +45,10 @@ const mostDone = 10;
 
 export function planChange(before: Before, change: Change): Plan {
   const { growths } = changedWorkbook(before.workbook, change);
+  const fills = (change.fill ?? []).flatMap((fill, i) => {
+    const held = before.fills[i];
+    return held ? [{ fill, record: fillRecord(fill, held) }] : [];
+  });
   const record: WriteRecord = {
     says: change.says,
     sheets: change.addSheets.map(({ name, cells }) => ({
@@ -52,6 +57,7 @@ export function planChange(before: Before, change: Change): Plan {
     })),
     names: change.names.map(({ name }) => name),
     growths: growths.map((growth) => growthRecord(growth, before)),
+    ...(fills.length === 0 ? {} : { fills: fills.map(({ record }) => record) }),
   };
   const { kept, isThere, isNotOurs } = before.kept;
   const after = {
@@ -77,6 +83,7 @@ export function planChange(before: Before, change: Change): Plan {
       })),
       ...rendered.flatMap(({ formulas }) => formulas),
       ...growths.map((growth) => growthStep(growth)),
+      ...fills.flatMap(({ fill, record: of }) => fillSteps(fill, of)),
       ...rendered.flatMap(({ looks }) => looks),
       keepStep(after, { isThere: true, isNotOurs }),
     ],

@@ -1,5 +1,5 @@
 import { unusable } from "../../measures/cannot-answer";
-import { cellAddress, sheetReference } from "../../sheets/address";
+import { cellAddress, placeNumber, sheetReference } from "../../sheets/address";
 import { tablesOf } from "../../sheets/tables-of";
 import type {
   Area,
@@ -72,7 +72,8 @@ export class FileHost implements Host {
     return Array.from({ length: rows }, (_, r) =>
       Array.from(
         { length: columns },
-        (_unused, c) => cells.get(placeKey(row + r, column + c))?.value ?? null,
+        (_unused, c) =>
+          cells.get(placeNumber(row + r, column + c))?.value ?? null,
       ),
     );
   }
@@ -91,7 +92,7 @@ export class FileHost implements Host {
     { formula, format }: FormulaForCell,
   ): Promise<() => Promise<void>> {
     const { row, column } = at;
-    const before = cellMap(this.#sheet(at.sheet)).get(placeKey(row, column));
+    const before = cellMap(this.#sheet(at.sheet)).get(placeNumber(row, column));
     const isFormatted =
       format !== undefined && before?.style?.format === undefined;
     this.#put(at, { formula }, isFormatted ? { format } : {});
@@ -107,9 +108,12 @@ export class FileHost implements Host {
   }
 
   async apply(change: Change): Promise<void> {
-    const { workbook, growths } = changedWorkbook(this.#workbook, change);
+    const { workbook, growths, fills } = changedWorkbook(
+      this.#workbook,
+      change,
+    );
     this.#workbook = workbook;
-    this.#done = [...this.#done, { change, growths, after: workbook }];
+    this.#done = [...this.#done, { change, growths, fills, after: workbook }];
     this.#tell();
   }
 
@@ -156,7 +160,7 @@ export class FileHost implements Host {
 
   #facts({ sheet, row, column }: CellPlace): CellFacts {
     const found = this.#sheet(sheet);
-    const cell = cellMap(found).get(placeKey(row, column));
+    const cell = cellMap(found).get(placeNumber(row, column));
     return {
       sheet: found.name,
       row,
@@ -173,7 +177,7 @@ export class FileHost implements Host {
     look: Cell["style"] = {},
   ): void {
     const { row, column } = at;
-    const before = cellMap(this.#sheet(at.sheet)).get(placeKey(row, column));
+    const before = cellMap(this.#sheet(at.sheet)).get(placeNumber(row, column));
     const style = { ...before?.style, ...look };
     this.#replace(at, {
       row,
@@ -199,16 +203,14 @@ export class FileHost implements Host {
 }
 
 /** Sheets never change in place, so an index of their cells can be kept with them. */
-const indexes = new WeakMap<Sheet, ReadonlyMap<string, Cell>>();
+const indexes = new WeakMap<Sheet, ReadonlyMap<number, Cell>>();
 
-function cellMap(sheet: Sheet): ReadonlyMap<string, Cell> {
+function cellMap(sheet: Sheet): ReadonlyMap<number, Cell> {
   const known = indexes.get(sheet);
   if (known) return known;
   const index = new Map(
-    sheet.cells.map((cell) => [placeKey(cell.row, cell.column), cell]),
+    sheet.cells.map((cell) => [placeNumber(cell.row, cell.column), cell]),
   );
   indexes.set(sheet, index);
   return index;
 }
-
-const placeKey = (row: number, column: number): string => `${row},${column}`;

@@ -8,12 +8,13 @@ import { tablePart } from "./table-part";
 import { escapeXml } from "./xml";
 
 /**
- * Puts right what the writing library leaves: results that are errors, recalculation at every opening, calculated
- * columns, notes with spaces at their ends, and anything that would differ from one writing to the next.
+ * Puts right what the writing library leaves: results that are errors, recalculation at every opening unless asked for,
+ * calculated columns, notes with spaces at their ends, and anything that would differ from one writing to the next.
  */
 export function finishPackage(
   bytes: Uint8Array,
   workbook: Workbook,
+  asksToBeCalculated = false,
 ): Uint8Array {
   const parts = { ...unpack(bytes) };
   const edit = (name: string, change: (text: string) => string): void => {
@@ -21,7 +22,10 @@ export function finishPackage(
   };
   edit("xl/workbook.xml", (xml) =>
     quotedPrintTitles(
-      xml.replace(/<calcPr [^>]*\/>/, '<calcPr calcId="191029"/>'),
+      xml.replace(
+        /<calcPr [^>]*\/>/,
+        `<calcPr calcId="191029"${asksToBeCalculated ? ' fullCalcOnLoad="1"' : ""}/>`,
+      ),
       workbook.sheets.map(({ name }) => escapeXml(`${sheetReference(name)}!`)),
     ),
   );

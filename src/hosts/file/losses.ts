@@ -136,7 +136,8 @@ function namesLost(
       if (localSheetId === undefined || name === "_xlnm._FilterDatabase")
         return [];
       const sheet = entries[Number(localSheetId)]?.name ?? "";
-      if (name === "_xlnm.Print_Titles" && printCarried.has(sheet)) return [];
+      if (/^_xlnm\.Print_(Titles|Area)$/.test(name) && printCarried.has(sheet))
+        return [];
       return name.startsWith("_xlnm.Print_")
         ? [`${PRINT_SETTINGS} on sheet ${sheet}`]
         : [`the name ${name}, which counts only on sheet ${sheet}`];

@@ -4,7 +4,7 @@ import type { StyleContext } from "./cell-style";
 import { chartsFromFile } from "./chart-from-file";
 import { colorFromFile } from "./colors";
 import { partXml, relationsOf, type Parts } from "./package-parts";
-import { printFromFile } from "./print-setup";
+import { printFromFile, type PrintNames } from "./print-setup";
 import { areaOf } from "./ranges";
 import { readCells } from "./read-cells";
 import { tableFromPart } from "./table-part";
@@ -28,8 +28,7 @@ export interface SheetSource {
   readonly library: FileSheet;
   readonly style: StyleContext;
   readonly dateShift: number;
-  /** The rows its pages repeat, as its name for them refers to them. */
-  readonly repeated: string | undefined;
+  readonly printNames: PrintNames;
 }
 
 /** A sheet as the model holds it, and what of its contents the model does not carry, in words without the sheet's name. */
@@ -50,7 +49,7 @@ export function readSheet(source: SheetSource): SheetRead {
     validations: validationsFromFile(element),
   }));
   const charts = chartsFromFile(parts, part);
-  const print = printFromFile(worksheet, source.repeated);
+  const print = printFromFile(worksheet, source.printNames);
   const tab = library.view?.tabColor;
   const tabColor = colorFromFile(tab, style.theme);
   return {

@@ -5,6 +5,8 @@ import { baseFont } from "./cell-style";
 import { formulaFromFile } from "./formula-text";
 import { lossesOf } from "./losses";
 import { partXml, unpack, workbookPart, type Parts } from "./package-parts";
+import { refuseDamaged } from "./patch/sound-zip";
+import type { PrintNames } from "./print-setup";
 import { readSheet } from "./read-sheet";
 import { sheetEntries } from "./sheet-entries";
 import { textFromFile } from "./worksheet-text";
@@ -24,7 +26,9 @@ export async function readXlsx(
 }> {
   refuseOtherKinds(bytes, fileName);
   try {
-    return await readPackage(unpack(bytes), bytes);
+    const parts = unpack(bytes);
+    refuseDamaged(bytes, parts, fileName);
+    return await readPackage(parts, bytes);
   } catch (error) {
     if (error instanceof CannotAnswer) throw error;
     const reason =
@@ -77,7 +81,7 @@ async function readPackage(
       library: library.sheets[index] as (typeof library.sheets)[number],
       style,
       dateShift: shifted ? daysTo1904 : 0,
-      repeated: repeatedRows(
+      printNames: printNamesOf(
         book,
         entries.findIndex((e) => e.part === part),
       ),
@@ -105,13 +109,16 @@ async function readPackage(
   };
 }
 
-/** What the name for the rows a sheet's pages repeat refers to. */
-const repeatedRows = (book: XmlElement, sheet: number): string | undefined =>
-  childrenNamed(childNamed(book, "definedNames"), "definedName").find(
-    ({ attributes }) =>
-      attributes["name"] === "_xlnm.Print_Titles" &&
-      Number(attributes["localSheetId"]) === sheet,
-  )?.text;
+/** What the names for the rows a sheet's pages repeat and for the cells it prints refer to. */
+const printNamesOf = (book: XmlElement, sheet: number): PrintNames => {
+  const named = (name: string): string | undefined =>
+    childrenNamed(childNamed(book, "definedNames"), "definedName").find(
+      ({ attributes }) =>
+        attributes["name"] === `_xlnm.${name}` &&
+        Number(attributes["localSheetId"]) === sheet,
+    )?.text;
+  return { repeated: named("Print_Titles"), printed: named("Print_Area") };
+};
 
 /** Days between the two dates a workbook may count from. */
 const daysTo1904 = 1_462;

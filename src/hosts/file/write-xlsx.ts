@@ -11,7 +11,13 @@ import { textInFile } from "./worksheet-text";
  * The .xlsx file of a workbook: the same workbook always gives the same bytes. Formulas keep their last results, so
  * nothing needs to be calculated to be read. Throws a sentence for what no worksheet file can hold.
  */
-export async function writeXlsx(workbook: Workbook): Promise<Uint8Array> {
+export async function writeXlsx(
+  workbook: Workbook,
+  how: {
+    /** Its formulas have no results yet: whoever opens it works them out. */
+    readonly asksToBeCalculated?: boolean;
+  } = {},
+): Promise<Uint8Array> {
   const active = workbook.sheets.findIndex((sheet) => !sheet.hidden);
   if (active < 0)
     throw unusable("A workbook needs at least one sheet that is not hidden.");
@@ -32,5 +38,5 @@ export async function writeXlsx(workbook: Workbook): Promise<Uint8Array> {
       throw unusable(`The workbook cannot be written: ${error.message}.`);
     throw error;
   });
-  return finishPackage(bytes, workbook);
+  return finishPackage(bytes, workbook, how.asksToBeCalculated === true);
 }

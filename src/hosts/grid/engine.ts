@@ -14,6 +14,8 @@ import "@univerjs/sheets-table/facade";
 import "@univerjs/sheets-note/facade";
 import "@univerjs/sheets-data-validation/facade";
 
+import { cureEmptyTexts } from "./empty-text-cure";
+import { keepFormulas } from "./recalculation/keep-formulas";
 import { cureTableReferences } from "./table-reference-cure";
 
 type PluginEntry =
@@ -27,6 +29,8 @@ export interface Preset {
 export interface Engine {
   readonly univer: Univer;
   readonly api: FUniver;
+  /** Goes up whenever formulas have changed, or may have, by the last calculation. */
+  readonly formulasEdition: () => number;
 }
 
 /** Starts the engine with presets. Presets repeat plugins; the last mention of one configures it. */
@@ -34,6 +38,7 @@ export function startEngine(
   presets: readonly Preset[],
   config: Partial<IUniverConfig> = {},
 ): Engine {
+  cureEmptyTexts();
   cureTableReferences();
   const univer = new Univer({
     logLevel: LogLevel.WARN,
@@ -49,5 +54,6 @@ export function startEngine(
     if (Array.isArray(entry)) univer.registerPlugin(entry[0], entry[1]);
     else univer.registerPlugin(entry);
   }
-  return { univer, api: FUniver.newAPI(univer) };
+  const formulasEdition = keepFormulas(univer.__getInjector());
+  return { univer, api: FUniver.newAPI(univer), formulasEdition };
 }

@@ -16,17 +16,17 @@ export class GridSession {
   readonly settling: Settling;
   readonly #refusals = new Refusals();
   #book: LiveBook;
-  #circles: readonly Circle[] | undefined;
+  #circles: { readonly of: string; readonly found: readonly Circle[] } = {
+    of: "",
+    found: [],
+  };
 
   constructor(start: (refusals: Refusals) => Engine, workbook: Workbook) {
     this.engine = start(this.#refusals);
     this.#book = new LiveBook(this.engine, workbook);
     this.settling = new Settling(this.engine);
     this.settling.onStart(() => this.#refusals.startRun());
-    this.settling.onApplied(() => {
-      this.#circles = undefined;
-    });
-    guardSpills(this.engine, this.settling);
+    guardSpills(this.engine, this.settling, () => this.#book.id);
     cureLateChecks(this.engine);
     keepTables(this.engine, () => this.#book.id);
   }
@@ -100,7 +100,6 @@ export class GridSession {
   async replace(workbook: Workbook): Promise<void> {
     const old = this.#book;
     this.#book = new LiveBook(this.engine, workbook);
-    this.#circles = undefined;
     this.engine.univer
       .__getInjector()
       .get(IUniverInstanceService)
@@ -119,9 +118,12 @@ export class GridSession {
     this.engine.univer.dispose();
   }
 
+  /** Looking for circles takes a while in a large book, and only another formula can make one. */
   #circleAt({ sheet, row, column }: CellPlace): Circle | undefined {
-    this.#circles ??= circles(this.#book.workbook());
-    return this.#circles.find(
+    const of = `${this.#book.id} ${this.engine.formulasEdition()}`;
+    if (this.#circles.of !== of)
+      this.#circles = { of, found: circles(this.#book.workbook()) };
+    return this.#circles.found.find(
       (circle) =>
         circle.sheet === sheet &&
         circle.row === row &&

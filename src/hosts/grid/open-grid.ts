@@ -108,7 +108,8 @@ class ScreenHost extends SessionHost implements GridHost {
   }
 }
 
-async function rendered(session: GridSession): Promise<void> {
+/** Resolves when the grid of a session is drawn. */
+export async function rendered(session: GridSession): Promise<void> {
   const lifecycle = session.engine.univer.__getInjector().get(LifecycleService);
   await firstValueFrom(
     lifecycle.lifecycle$.pipe(

@@ -138,14 +138,14 @@ export class SessionHost implements Host {
 
   async apply(change: Change): Promise<void> {
     await this.session.settled();
-    const { workbook, growths } = changedWorkbook(
+    const { workbook, growths, fills } = changedWorkbook(
       this.session.currentWorkbook(),
       change,
     );
     await this.#show(workbook);
     this.#done = [
       ...this.#done,
-      { change, growths, after: this.session.currentWorkbook() },
+      { change, growths, fills, after: this.session.currentWorkbook() },
     ];
   }
 

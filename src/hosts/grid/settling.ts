@@ -9,7 +9,8 @@ import type { Engine } from "./engine";
 /** The engine waits 100 ms after an edit before it starts; after this long without a start, none will come. */
 const startsWithin = 250;
 const quietFor = 60;
-const longest = 120_000;
+/** A large book takes its time, but shows signs of it. */
+const longestWithoutSign = 120_000;
 
 /**
  * Made once the first workbook is open, for only then do the engine's services run.
@@ -83,7 +84,7 @@ export class Settling {
     return new Promise((resolve, reject) => {
       const look = (): void => {
         const now = performance.now();
-        if (now - since > longest)
+        if (now - Math.max(since, this.#lastSign) > longestWithoutSign)
           reject(new Error("the calculation did not come to an end"));
         else if (
           !this.#busy &&

@@ -6,13 +6,20 @@ import { spillsOn } from "./spills";
 
 /**
  * When a spilled answer shrinks, the engine leaves formulas that read the vacated cells as they were; one full
- * calculation puts them right.
+ * calculation puts them right. The answers of a workbook that has given way to another do not shrink.
  */
-export function guardSpills(engine: Engine, settling: Settling): void {
+export function guardSpills(
+  engine: Engine,
+  settling: Settling,
+  bookId: () => string,
+): void {
   const model = engine.univer.__getInjector().get(FormulaDataModel);
-  let before = spills(model);
+  let book = bookId();
+  let before = spills(model, book);
   settling.onApplied(() => {
-    const now = spills(model);
+    if (book !== bookId()) before = new Map();
+    book = bookId();
+    const now = spills(model, book);
     const shrunk = [...before].some(([anchor, extent]) => {
       const left = now.get(anchor);
       return !left || left.rows < extent.rows || left.columns < extent.columns;
@@ -22,15 +29,14 @@ export function guardSpills(engine: Engine, settling: Settling): void {
   });
 }
 
-function spills(model: FormulaDataModel): ReadonlyMap<string, Area> {
-  return new Map(
-    Object.entries(model.getArrayFormulaRange()).flatMap(([book, sheets]) =>
-      Object.keys(sheets ?? {}).flatMap((sheet) =>
-        spillsOn(model, book, sheet).map(
-          (area) =>
-            [[book, sheet, area.row, area.column].join("|"), area] as const,
-        ),
+const spills = (
+  model: FormulaDataModel,
+  book: string,
+): ReadonlyMap<string, Area> =>
+  new Map(
+    Object.keys(model.getArrayFormulaRange()[book] ?? {}).flatMap((sheet) =>
+      spillsOn(model, book, sheet).map(
+        (area) => [`${sheet}|${area.row}|${area.column}`, area] as const,
       ),
     ),
   );
-}

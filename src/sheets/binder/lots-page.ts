@@ -9,8 +9,13 @@ const uses = [
   ["into oak barrel", "Into oak"],
   ["sold otherwise", "Sold otherwise"],
   ["lost or adjusted", "Lost"],
+  ["used before the season", "Used before"],
   ["taken by oak", "Taken by oak"],
 ] as const;
+
+const LEFT = `{${uses.length + 3}}`;
+const COUNTED = `{${uses.length + 4}}`;
+const OFF = `{1}+{2}-SUM({3}:{${uses.length + 2}})-${LEFT}`;
 
 /** The mass balance of every lot and barrel over the season. */
 export const lotsPage = ({ season, lots }: Binder): PrintedPage => ({
@@ -37,7 +42,7 @@ export const lotsPage = ({ season, lots }: Binder): PrintedPage => ({
     ],
     rows: lots.filter((lot) => lot.kind === kind).map(row),
   })),
-  widths: [14, 11, 11, 11, 11, 11, 13, 10, 11, 11, 11, 12, 11],
+  widths: [14, 11, 11, 11, 11, 11, 13, 10, 11, 11, 11, 11, 12, 11],
   landscape: true,
   foot: `Lots, season ${season}`,
 });
@@ -53,9 +58,8 @@ const row = ({ name, opening, received, byUse, left, counted }: BinderLot) =>
     }),
     balancePounds(left),
     counted === undefined ? undefined : balancePounds(counted),
-    { formula: '=IF(ISNUMBER({10}),ROUND({10}-{9},6),"")' },
+    { formula: `=IF(ISNUMBER(${COUNTED}),ROUND(${COUNTED}-${LEFT},6),"")` },
     {
-      formula:
-        '=IF(ABS({1}+{2}-SUM({3}:{8})-{9})<0.00001,"yes","off by "&TEXT({1}+{2}-SUM({3}:{8})-{9},"#,##0.00"))',
+      formula: `=IF(ABS(${OFF})<0.00001,"yes","off by "&TEXT(${OFF},"#,##0.00"))`,
     },
   ] as const;

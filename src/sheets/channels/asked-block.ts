@@ -1,3 +1,4 @@
+import { ownOverheadsAs } from "../costing/season-before";
 import type { Block, Content, Line } from "../model";
 
 export interface ChannelsAsked {
@@ -5,6 +6,8 @@ export interface ChannelsAsked {
   readonly full: string;
   readonly direct: string;
   readonly missing: string;
+  /** Where a rolled book's costing sheet says what its overheads are shared over. */
+  readonly basis: string | undefined;
   readonly shelf: number | undefined;
   readonly further: number | undefined;
   readonly mailer: number | undefined;
@@ -100,7 +103,7 @@ const says = (name: string, label: string, formula: string): Line => ({
 });
 
 /** What must be known for the orders to be believed. */
-export const checksBlock = ({ missing }: ChannelsAsked): Block => ({
+export const checksBlock = ({ missing, basis }: ChannelsAsked): Block => ({
   kind: "lines",
   title: "Checks",
   lines: [
@@ -109,6 +112,7 @@ export const checksBlock = ({ missing }: ChannelsAsked): Block => ({
       "The cost is known",
       `IF(ISNUMBER({full}),"ok","withheld: needs "&${missing})`,
     ),
+    ...(basis === undefined ? [] : [ownOverheadsAs(basis)]),
     says(
       "singles",
       "Single bottles",

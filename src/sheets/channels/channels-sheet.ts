@@ -4,6 +4,7 @@ import { unusable } from "../../measures/cannot-answer";
 import { fixedAddress, sheetReference } from "../address";
 import {
   bookColumn,
+  bookHas,
   bookRange,
   bookRows,
   needBook,
@@ -84,6 +85,7 @@ export function channelsSheet(question: ChannelsSheetQuestion): {
     direct_replacement: direct,
     channels,
     missing,
+    full_basis: basis,
   } = cost;
   if (!full || !direct || !channels || !missing)
     throw unusable(
@@ -94,6 +96,7 @@ export function channelsSheet(question: ChannelsSheetQuestion): {
     full: referenceTo(full),
     direct: referenceTo(direct),
     missing: referenceTo(missing),
+    basis: basis && referenceTo(basis),
     shelf: question.shelf,
     further: question.shippingFurther,
     mailer: question.mailer,
@@ -127,7 +130,11 @@ export function channelsSheet(question: ChannelsSheetQuestion): {
         },
         askedBlock(asked),
         checksBlock(asked),
-        ordersBlock(rows, referenceTo(channels)),
+        ordersBlock(
+          rows,
+          referenceTo(channels),
+          bookHas(contents, "channels", "shippingCharged"),
+        ),
         sizesBlock(sizes),
         smallOrdersBlock(rows, sizes),
         chainBlock(chains(contents) + 2),

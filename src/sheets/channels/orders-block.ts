@@ -1,9 +1,11 @@
 import type { Block, Column } from "../model";
 
 const terms = (heading: string): string => `INDEX(Channels[${heading}],{n})`;
-const NOTE = terms("Note");
-/** The amount in "customer pays 6.95 of shipping". */
-const CHARGED = `IFERROR(VALUE(MID(${NOTE},SEARCH(" pays ",${NOTE})+6,SEARCH(" of shipping",${NOTE})-SEARCH(" pays ",${NOTE})-6)),"")`;
+/** A book of before this column has none, and then nothing is entered. */
+const charged = (hasCharged: boolean): string =>
+  hasCharged
+    ? `IF(ISNUMBER(${terms("Shipping charged")}),${terms("Shipping charged")},"")`
+    : '""';
 
 const forChannel = (text: string): string => `IF({row.channel}="","",${text})`;
 const forSold = (text: string): string => `IF({row.sold}="yes",${text},"")`;
@@ -13,7 +15,11 @@ const applies = (word: string): string =>
 const MONEY = "#,##0.00";
 
 /** What the usual order of each channel leaves, and from which order on it pays. `prices` is the channel list of the costing sheet. */
-export const ordersBlock = (rows: number, prices: string): Block => ({
+export const ordersBlock = (
+  rows: number,
+  prices: string,
+  hasCharged: boolean,
+): Block => ({
   kind: "table",
   name: "orders",
   title: "The usual order of each channel, on the full cost",
@@ -45,7 +51,7 @@ export const ordersBlock = (rows: number, prices: string): Block => ({
       ...column(
         "charged",
         "Buyer pays for shipping",
-        forChannel(CHARGED),
+        forChannel(charged(hasCharged)),
         MONEY,
       ),
       role: "input",

@@ -180,7 +180,8 @@ function differenceOf(
   );
 }
 
-function sameValue(a: Stored, b: Stored): boolean {
+/** Whether two cells hold the same: numbers to what a file keeps of them, a blank and no text alike. */
+export function sameValue(a: Stored, b: Stored): boolean {
   if (typeof a === "number" && typeof b === "number")
     return Math.abs(a - b) <= 1e-9 * Math.max(Math.abs(a), Math.abs(b));
   if (

@@ -1,5 +1,6 @@
 import type { Block, Line } from "../model";
 import { energy } from "./book-references";
+import { ownOverheads } from "./season-before";
 import type { SyrupFrom } from "./syrup-blocks";
 
 const says = (name: string, label: string, formula: string): Line => ({
@@ -13,7 +14,7 @@ const number = (name: string, words: string): string =>
   `IF(ISNUMBER({${name}}),"",${words}&"; ")`;
 
 /** What must hold for the figures to be believed; each says "ok" or what to do. */
-export const checksBlock = (from: SyrupFrom): Block => ({
+export const checksBlock = (from: SyrupFrom, rolled = false): Block => ({
   kind: "lines",
   title: "Checks",
   lines: [
@@ -47,6 +48,7 @@ export const checksBlock = (from: SyrupFrom): Block => ({
       "Freight is entered for what is bought",
       'IF({freight_blank}="","ok","freight not entered for "&{freight_blank}&" counted as 0")',
     ),
+    ...(rolled ? [ownOverheads()] : []),
     says(
       "sheet_is_long_enough",
       "This sheet looks at every row",

@@ -4,6 +4,8 @@ import { columnAt, type Contents, contentsOf } from "../../book/contents";
 import { newestDayFormula } from "../../book/newest-day";
 import { unusable } from "../../measures/cannot-answer";
 import { fixedAddress, sheetReference } from "../address";
+import { mostOf } from "../book-cells";
+import { inBooksGallon } from "../books-gallon";
 import type { SheetDescription } from "../model";
 import { place, type PlacedSheet } from "../place";
 import type { Area, DefinedName, Sheet } from "../workbook";
@@ -17,7 +19,8 @@ import { moneyChart } from "./money-chart";
 import { costingKeys, type CostingKey, costingName } from "./names";
 import { overheadsBlock, seasonBlock } from "./overheads-block";
 import { inputsBlock, productBlock } from "./product-blocks";
-import { channelsBlock, costBlock } from "./result-blocks";
+import { channelsBlock, costBlock, rolledCostBlock } from "./result-blocks";
+import { isRolled } from "./season-before";
 import { lotsBlock, syrupBlock, type SyrupFrom } from "./syrup-blocks";
 
 export interface CostingQuestion {
@@ -39,7 +42,7 @@ export function costingSheet(question: CostingQuestion): {
   readonly names: readonly DefinedName[];
   readonly placed: PlacedSheet;
 } {
-  const name = sheetName(question.product);
+  const name = costingSheetName(question.product);
   const taken = question.existingSheets.find(
     (s) => s.toLowerCase() === name.toLowerCase(),
   );
@@ -47,9 +50,10 @@ export function costingSheet(question: CostingQuestion): {
     throw unusable(
       `The sheet "${taken}" exists; rename or delete it before building a new one`,
     );
-  const placed = place(describeCosting(question, name), {
-    portable: question.portable === true,
-  });
+  const placed = place(
+    inBooksGallon(describeCosting(question, name), question.contents),
+    { portable: question.portable === true },
+  );
   return {
     sheet: placed.sheet,
     names: names(question.product, name, placed),
@@ -58,7 +62,7 @@ export function costingSheet(question: CostingQuestion): {
 }
 
 /** "Cost P250-LOFT", at most 31 characters and without the signs a sheet name may not hold. */
-const sheetName = (product: string): string =>
+export const costingSheetName = (product: string): string =>
   `Cost ${product.replace(/[\\/?*[\]:']/g, "-")}`.slice(0, 31);
 
 function describeCosting(
@@ -82,6 +86,7 @@ function describeCosting(
   ).length;
   const from = syrupFrom(contents, product);
   const overheads = mostOf(column(contents, "overheads", "season"));
+  const rolled = isRolled(contents);
   return {
     name,
     tabColor: "#b06a2c",
@@ -110,18 +115,18 @@ function describeCosting(
         ],
       },
       inputsBlock(facts),
-      costBlock,
+      rolled ? rolledCostBlock : costBlock,
       channelsBlock(count("channels") + 2),
-      checksBlock(from),
+      checksBlock(from, rolled),
       productBlock(facts),
-      syrupBlock(from),
+      syrupBlock(from, rolled),
       ...(from === "barrels" ? [barrelCostBlock] : []),
       linesBlock(Math.max(1, count("lines"))),
       labourBlock,
       materialsBlock(materials + 4),
       heatBlock,
-      seasonBlock,
-      overheadsBlock(overheads + 4),
+      seasonBlock(rolled),
+      overheadsBlock(overheads + 4, rolled),
       from === "lots"
         ? lotsBlock(count("lots") + 15)
         : barrelsBlock(count("oakBarrels") + 15),
@@ -184,14 +189,6 @@ export function syrupFrom(
 const same = (cell: unknown, wanted: string): boolean =>
   String(cell).trim().toLowerCase() === wanted.trim().toLowerCase();
 
-/** How often the commonest of the values stands there. */
-export function mostOf(values: readonly unknown[]): number {
-  const counts = new Map<string, number>();
-  for (const value of values)
-    counts.set(String(value), (counts.get(String(value)) ?? 0) + 1);
-  return Math.max(0, ...counts.values());
-}
-
 /** Which placed cell each public name stands for. */
 const sources: Readonly<
   Record<CostingKey, string | readonly [string, string]>
@@ -204,6 +201,7 @@ const sources: Readonly<
   crossover_text: "crossover_text",
   bulk_price: "bulk_price",
   lb_per_bottle: "lb_per_bottle",
+  full_basis: "cost.basis.replacement",
   full_replacement: "cost.full.replacement",
   full_average: "cost.full.average",
   full_oldest: "cost.full.oldest",
@@ -223,7 +221,10 @@ function names(
   sheet: string,
   { places }: PlacedSheet,
 ): readonly DefinedName[] {
-  return costingKeys.map((key) => {
+  const known = costingKeys.filter(
+    (key) => key !== "full_basis" || places.has("cost.basis.replacement"),
+  );
+  return known.map((key) => {
     const source = sources[key];
     const [first, last] =
       typeof source === "string" ? [source, source] : source;

@@ -10,6 +10,7 @@ export const costingKeys = [
   "crossover_text",
   "bulk_price",
   "lb_per_bottle",
+  "full_basis",
   "full_replacement",
   "full_average",
   "full_oldest",

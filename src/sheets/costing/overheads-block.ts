@@ -1,5 +1,6 @@
-import type { Block } from "../model";
+import type { Block, Line } from "../model";
 import { nextRow } from "./book-references";
+import { beforeColumns, hoursBefore, seasonBeforeLines } from "./season-before";
 
 const forItem = (text: string): string => `IF({row.item}="","",${text})`;
 
@@ -9,8 +10,20 @@ const LINE_WORD = 'LEFT({row.driver},FIND("-line hours",{row.driver})-1)';
 const lineHours = (line: string): string =>
   `IFERROR(LEFT(${line},LEN(${LINE_WORD}))=${LINE_WORD},FALSE)`;
 
-/** The season's other bills, each by its own driver. A driver we do not know, or one that sums to nothing, withholds the cost. */
-export const overheadsBlock = (rows: number): Block => ({
+/** How much of a bill's driver a season comes to. */
+const driven = (season: string, hours: string): string =>
+  `IF({row.driver}="runs",{${season}_runs},IF({row.driver}="lots",{${season}_lots},IF({row.driver}="lots and runs",{${season}_lots}+{${season}_runs},IF({row.driver}="gallons packed",{${season}_gallons},IFERROR(${hours},0)))))`;
+
+const SO_FAR = driven(
+  "season",
+  `SUMPRODUCT((LEFT(Runs[Line],LEN(${LINE_WORD}))=${LINE_WORD})*${IN_SEASON}*Runs[Hours])`,
+);
+
+/**
+ * The season's other bills, each by its own driver. A driver we do not know, or one that sums to nothing, withholds the cost.
+ * In a `rolled` book a bill is shared over what the closed season did for as long as that is more of its driver.
+ */
+export const overheadsBlock = (rows: number, rolled = false): Block => ({
   kind: "table",
   name: "overheads",
   title: "Overheads of the season, by their drivers",
@@ -47,14 +60,16 @@ export const overheadsBlock = (rows: number): Block => ({
         formula: `=${forItem("N(INDEX(Overheads[Share to bulk],{row.row}))")}`,
       },
     },
-    {
-      name: "whole",
-      label: "Season so far",
-      format: "#,##0.0",
-      content: {
-        formula: `=${forItem(`IF({row.driver}="runs",{season_runs},IF({row.driver}="lots",{season_lots},IF({row.driver}="lots and runs",{season_lots}+{season_runs},IF({row.driver}="gallons packed",{season_gallons},IFERROR(SUMPRODUCT((LEFT(Runs[Line],LEN(${LINE_WORD}))=${LINE_WORD})*${IN_SEASON}*Runs[Hours]),0)))))`)}`,
-      },
-    },
+    ...(rolled
+      ? beforeColumns(SO_FAR, driven("before", hoursBefore(LINE_WORD)), forItem)
+      : [
+          {
+            name: "whole",
+            label: "Season so far",
+            format: "#,##0.0",
+            content: { formula: `=${forItem(SO_FAR)}` },
+          },
+        ]),
     {
       name: "own",
       label: "This run",
@@ -97,38 +112,35 @@ export const overheadsBlock = (rows: number): Block => ({
   ],
 });
 
-export const seasonBlock: Block = {
+type LinesBlock = Extract<Block, { readonly kind: "lines" }>;
+
+const count = (name: string, label: string, formula: string): Line => ({
+  name,
+  label,
+  role: "calculated",
+  format: "#,##0",
+  content: { formula: `=${formula}` },
+});
+
+const gallons = (name: string, label: string, formula: string): Line => ({
+  ...count(name, label, formula),
+  unit: "gal",
+  format: "#,##0.0",
+});
+
+/** What this season has done so far, and in a `rolled` book what the one that stands in did. */
+export const seasonBlock = (rolled = false): LinesBlock => ({
   kind: "lines",
   title: "The season the overheads are shared over",
   lines: [
-    {
-      name: "season",
-      label: "Season",
-      role: "calculated",
-      format: "0",
-      content: { formula: "=YEAR({as_of})" },
-    },
-    {
-      name: "season_runs",
-      label: "Runs so far",
-      role: "calculated",
-      format: "#,##0",
-      content: { formula: "=COUNTIFS(Runs[Season],{season})" },
-    },
-    {
-      name: "season_lots",
-      label: "Lots bought",
-      role: "calculated",
-      format: "#,##0",
-      content: { formula: "=COUNTIFS(Lots[Crop year],{season})" },
-    },
-    {
-      name: "season_gallons",
-      label: "Packed so far",
-      unit: "gal",
-      role: "calculated",
-      format: "#,##0.0",
-      content: { formula: "=SUMIFS(Runs[Gallons],Runs[Season],{season})" },
-    },
+    { ...count("season", "Season", "YEAR({as_of})"), format: "0" },
+    count("season_runs", "Runs so far", "COUNTIFS(Runs[Season],{season})"),
+    count("season_lots", "Lots bought", "COUNTIFS(Lots[Crop year],{season})"),
+    gallons(
+      "season_gallons",
+      "Packed so far",
+      "SUMIFS(Runs[Gallons],Runs[Season],{season})",
+    ),
+    ...(rolled ? seasonBeforeLines : []),
   ],
-};
+});

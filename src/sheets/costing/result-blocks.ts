@@ -1,4 +1,5 @@
 import type { Block, Content } from "../model";
+import { basisFormula } from "./season-before";
 
 const methods = ["replacement", "average", "oldest"] as const;
 const prices = {
@@ -13,7 +14,7 @@ const each = (
   methods.map((method) => ({ formula: formula(method) }));
 
 /** The answer: what a bottle costs, three ways side by side, direct and full cost apart. */
-export const costBlock: Block = {
+export const costBlock: Extract<Block, { readonly kind: "matrix" }> = {
   kind: "matrix",
   name: "cost",
   title: "What the bottle costs",
@@ -112,6 +113,24 @@ export const costBlock: Block = {
       contents: each((m) => `=({cost.full.${m}}-{cost.full.replacement})*100`),
     },
   ],
+};
+
+/** The same in a rolled book, whose full cost says which season its overheads are shared over. */
+export const rolledCostBlock: typeof costBlock = {
+  ...costBlock,
+  rows: costBlock.rows.flatMap((row) =>
+    row.name === "full"
+      ? [
+          row,
+          {
+            name: "basis",
+            label: "Overheads in the full cost",
+            role: "check" as const,
+            contents: [{ formula: `=${basisFormula()}` }],
+          },
+        ]
+      : [row],
+  ),
 };
 
 const latest =

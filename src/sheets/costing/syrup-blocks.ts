@@ -1,5 +1,7 @@
 import type { Block } from "../model";
 import { product, setting } from "./book-references";
+import { kettleLines } from "./kettle-lines";
+import { carriedOfRun } from "./season-before";
 
 /** The bulk price of a kind of syrup on the day asked for; #N/A where none holds yet. */
 export function newestBulkPrice(kind: string): string {
@@ -23,8 +25,14 @@ const REPLACEMENT = {
 /** Where a product's syrup comes from. */
 export type SyrupFrom = keyof typeof BRIX;
 
+/** A rolled book has no runs yet, but knows the Brix of the newest one before. */
+const brixFrom = (from: SyrupFrom, rolled: boolean): string =>
+  rolled && from === "barrels"
+    ? `IF(COUNTIFS(Runs[Product],{product})=0,${carriedOfRun("Brix of the newest run", "{product}")},${BRIX[from]})`
+    : BRIX[from];
+
 /** From volume to weight, and what a pound costs three ways. */
-export const syrupBlock = (from: SyrupFrom): Block => ({
+export const syrupBlock = (from: SyrupFrom, rolled = false): Block => ({
   kind: "lines",
   title: "Syrup in the bottle",
   lines: [
@@ -35,7 +43,7 @@ export const syrupBlock = (from: SyrupFrom): Block => ({
       role: "calculated",
       format: "0.00",
       content: {
-        formula: `=IF(ISNUMBER({brix_typed}),{brix_typed},${BRIX[from]})`,
+        formula: `=IF(ISNUMBER({brix_typed}),{brix_typed},${brixFrom(from, rolled)})`,
       },
     },
     {
@@ -98,23 +106,7 @@ export const syrupBlock = (from: SyrupFrom): Block => ({
       format: "#,##0.0",
       content: { formula: "={bottles}*{lb_per_bottle}+{purge}" },
     },
-    {
-      name: "kettle_bottles",
-      label: "Good bottles from one kettle",
-      unit: "bottles",
-      role: "calculated",
-      format: "#,##0",
-      content: {
-        formula: `=SYRUP.KETTLE_BOTTLES(${setting("Kettle working fill")},{brix},{pack_temperature},{fill},${setting("Kettle left-behind")})`,
-      },
-    },
-    {
-      name: "kettles",
-      label: "Kettle fills",
-      role: "calculated",
-      format: "#,##0",
-      content: { formula: "=ROUNDUP({bottles}/{kettle_bottles},0)" },
-    },
+    ...kettleLines,
     {
       name: "bulk_price",
       label: "Price per lb at replacement",

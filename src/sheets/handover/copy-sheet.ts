@@ -1,11 +1,19 @@
 import { look } from "../looks";
 import type { SheetDescription } from "../model";
 import { place } from "../place";
-import type { Cell, CellStyle, Sheet, Validation } from "../workbook";
+import type {
+  Cell,
+  CellStyle,
+  PrintSetup,
+  Sheet,
+  Validation,
+} from "../workbook";
 import { tryRule } from "./audiences";
 import { type FigureFate, isBlank } from "./fates";
 import { figuresOf } from "./figures";
 import { Kept } from "./kept-blocks";
+import { printed } from "./printed";
+import { widthsOf, withRoom } from "./room";
 import type { SheetToCopy } from "./sheet-to-copy";
 
 /** A sheet of the copy, and which figure of the live sheet each of its figures is. */
@@ -50,15 +58,6 @@ export function copiedSheet(
         ),
       )
       .map((chart) => ({ ...chart, rows: Math.min(chart.rows, MOST_ROWS) })),
-    print: {
-      ...(description.print ?? {
-        paper: "letter",
-        landscape: true,
-        fit: "one page wide",
-        headings: { first: 0, rows: 1 },
-      }),
-      foot,
-    },
     blocks: [
       ...(title ? [title] : []),
       { kind: "notes", lines: notes },
@@ -73,16 +72,30 @@ export function copiedSheet(
       ? [{ row, column, of }]
       : [];
   });
+  const cells = withValues(placed.sheet.cells, figures, from);
+  const widths = widthsOf(cells);
+  const print = description.print ?? USUAL_PRINT;
   return {
     figures,
     sheet: {
       ...placed.sheet,
-      cells: withValues(placed.sheet.cells, figures, from),
+      ...withRoom(cells, widths, placed.sheet.heights),
       validations: [...placed.sheet.validations, ...inColumns(figures, from)],
-      widths: widthsOf(placed.sheet, figures, from),
+      widths,
+      print: printed({ ...print, foot }, widths, {
+        blocks: copy.blocks,
+        tops: placed.tops,
+      }),
     },
   };
 }
+
+const USUAL_PRINT: PrintSetup = {
+  paper: "letter",
+  landscape: true,
+  fit: "one page wide",
+  headings: { first: 0, rows: 1 },
+};
 
 /** A picture beside a block that lost rows must not lie over the next block. */
 const MOST_ROWS = 10;
@@ -105,7 +118,7 @@ function withValues(
   );
   return cells.map((cell) => {
     const of = byCell.get(`${cell.row},${cell.column}`);
-    if (!of) return cell;
+    if (!of) return typeof cell.value === "string" ? indented(cell) : cell;
     const value = valueAt(of.figure.row, of.figure.column);
     const style =
       of.fate === "input"
@@ -113,13 +126,20 @@ function withValues(
         : of.fate === "fixed" && of.figure.role !== "title" && !isBlank(value)
           ? { ...cell.style, ...fixedLook }
           : cell.style;
-    return {
+    const shown = {
       ...cell,
       ...(cell.formula === undefined ? {} : { value }),
       ...(style ? { style } : {}),
     };
+    return typeof value === "string" ? indented(shown) : shown;
   });
 }
+
+/** Words away from the figure that ends at the left edge of their cell. */
+const indented = (cell: Cell): Cell =>
+  cell.column === 0 || cell.style?.align !== undefined
+    ? cell
+    : { ...cell, style: { ...cell.style, align: "left", indent: 1 } };
 
 /** What may be typed into the cells of a table's column; a line carries its own rule. */
 const inColumns = (
@@ -139,34 +159,3 @@ const inColumns = (
         ]
       : [];
   });
-
-/** Wide enough for what stands in a column, within reason. */
-function widthsOf(
-  { cells }: Sheet,
-  figures: CopiedSheet["figures"],
-  { valueAt }: SheetToCopy,
-): Readonly<Record<number, number>> {
-  const values = new Map(
-    figures.map(({ row, column, of }) => [
-      `${row},${column}`,
-      valueAt(of.figure.row, of.figure.column),
-    ]),
-  );
-  const widths: Record<number, number> = {};
-  for (const { row, column, value, style } of cells) {
-    const shown = values.get(`${row},${column}`) ?? value;
-    // A title, a heading and a remark run over into empty cells beside them; a heading of a column breaks.
-    if (style?.size !== undefined || (style?.italic && !style.fill)) continue;
-    const length =
-      typeof shown === "string"
-        ? style?.wrap
-          ? Math.max(...shown.split(/\s/).map((word) => word.length))
-          : shown.length
-        : 11;
-    widths[column] = Math.min(
-      column === 0 ? 40 : 20,
-      Math.max(widths[column] ?? (column === 0 ? 24 : 13), length + 2),
-    );
-  }
-  return widths;
-}

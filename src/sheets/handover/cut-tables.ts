@@ -5,7 +5,9 @@ import { look } from "../looks";
 import type { Cell, Sheet, Table } from "../workbook";
 import { type Audience, shows, type Ticks } from "./audiences";
 import type { FigureFate, TableAllowed } from "./fates";
+import { printed } from "./printed";
 import { readsOf } from "./reads";
+import { widthsOf } from "./room";
 import type { SheetToCopy } from "./sheet-to-copy";
 import type { Topic } from "./topics";
 
@@ -138,24 +140,27 @@ export function figuresSheet(
     tables.push(placed.table);
     column += placed.table.columns.length + 1;
   }
+  const widths = widthsOf(cells);
   return {
     name: FIGURES_SHEET,
     cells,
     tables,
     validations: [],
     merges: [],
-    widths: Object.fromEntries(
-      Array.from({ length: column }, (_, c) => [c, 16]),
-    ),
+    widths,
     heights: { 0: 26 },
     frozen: { rows: 3, columns: 0 },
-    print: {
-      paper: "letter",
-      landscape: true,
-      fit: "one page wide",
-      headings: { first: 0, rows: 3 },
-      foot: "Figures the formulas of this copy read",
-    },
+    print: printed(
+      {
+        paper: "letter",
+        landscape: true,
+        fit: "one page wide",
+        headings: { first: 0, rows: 3 },
+        foot: "Figures the formulas of this copy read",
+      },
+      widths,
+      { blocks: [], tops: [] },
+    ),
   };
 }
 

@@ -12,11 +12,14 @@ export class Kept {
   readonly #rows = new Map<string, readonly number[]>();
   /** Texts of "" that a live formula reads; a blank in their place would count as 0. */
   readonly #hasLive: boolean;
+  /** What live formulas name, rows of their own table by the table's name. */
+  readonly #named: ReadonlySet<string>;
 
   constructor(from: SheetToCopy, fates: readonly FigureFate[]) {
     this.#from = from;
     this.#fates = new Map(fates.map((one) => [one.figure.id, one]));
     this.#hasLive = fates.some(({ fate }) => fate === "live");
+    this.#named = new Set(fates.flatMap(namedBy));
   }
 
   original(name: string, index: number): FigureFate | undefined {
@@ -82,7 +85,9 @@ export class Kept {
     );
     this.#rows.set(block.name, rows);
     const filled = columns.filter(
-      (column) => !this.#isEmpty(`${block.name}.${column.name}`, rows),
+      (column) =>
+        this.#named.has(`${block.name}.${column.name}`) ||
+        !this.#isEmpty(`${block.name}.${column.name}`, rows),
     );
     if (rows.length === 0 || filled.length === 0) return [];
     const totals = (block.total?.columns ?? []).filter(
@@ -191,6 +196,17 @@ export class Kept {
     return this.#from.valueAt(figure.row, figure.column);
   }
 }
+
+const namedBy = ({
+  fate,
+  figure,
+  formula = "",
+}: FigureFate): readonly string[] =>
+  fate === "live"
+    ? [...formula.matchAll(/\{([\w.]+)/g)].map(([, name = ""]) =>
+        name.replace(/^row(_above)?\./, `${figure.self?.table ?? ""}.`),
+      )
+    : [];
 
 /** The row's number at the farm; the copy's rows may be fewer. */
 const withRowNumber = (formula: string, index: number): string =>

@@ -11,6 +11,15 @@ export interface Preview {
   readonly tables: readonly { readonly name: string; readonly rows: number }[];
   /** Items shown only because somebody ticked them. */
   readonly ticked: readonly string[];
+  /** Figures that stay in customary units in a metric copy. */
+  readonly leftInUnit?: readonly LeftInUnit[];
+}
+
+/** A figure that stays in its unit, and why. */
+export interface LeftInUnit {
+  readonly sheet: string;
+  readonly what: string;
+  readonly why: string;
 }
 
 export interface SheetPreview {

@@ -1,5 +1,7 @@
 import { tableList } from "../../book/book";
 import { columnAt, type Contents, contentsOf } from "../../book/contents";
+import { as, type DaySerial } from "../../measures/quantity";
+import { isoDate } from "../../measures/read-date";
 import type { Stored, Workbook } from "../workbook";
 import type { Ticks } from "./audiences";
 import type { CopiedSheet } from "./copy-sheet";
@@ -45,6 +47,7 @@ export function secretsOf(given: {
   readonly otherFigures: readonly number[];
   readonly ticks: Ticks;
   readonly farm: string;
+  readonly day: string;
   readonly workbook: Workbook;
   readonly copied: readonly (CopiedSheet & {
     readonly from: SheetToCopy;
@@ -65,23 +68,32 @@ export function secretsOf(given: {
     const found = contentsOf(given.contents, table);
     if (!found) continue;
     const plain = plainWords[table.name] ?? [];
+    const ours = new Set<number>();
     for (const column of Object.values(table.columns)) {
       const at = columnAt(found.headings, column);
       if (at < 0) continue;
+      ours.add(at);
       const isName =
         (column.term.kind === "text" || column.byName !== undefined) &&
         !plain.includes(column.heading);
       const isNote = column.heading === "Note";
+      const where = `${table.name}, ${column.heading}`;
       for (const row of found.rows) {
         const value = row[at] ?? null;
-        add(
-          value,
-          `${table.name}, ${column.heading}`,
-          // A remark of a word or two is anybody's.
-          isName && (!isNote || /\S+\s+\S+\s+\S/.test(String(value))),
-        );
+        add(value, where, isName && (!isNote || isRemark(value)));
+        if (column.term.kind === "date" && typeof value === "number")
+          add(isoDate(as<DaySerial>(value)), where, true);
       }
     }
+    // Columns the farm keeps for itself beside ours.
+    for (const [at, heading] of found.headings.entries())
+      if (!ours.has(at))
+        for (const row of found.rows)
+          add(
+            row[at] ?? null,
+            `${table.name}, ${heading}`,
+            isRemark(row[at] ?? null),
+          );
   }
   for (const value of given.otherFigures)
     add(value, "a sheet that was not chosen", false);
@@ -95,8 +107,14 @@ export function secretsOf(given: {
         );
   const shown = shownValues(given.copied, given.workbook);
   for (const value of shown)
-    if (typeof value === "number") figures.delete(value);
-    else if (typeof value === "string") names.delete(value.trim());
+    if (typeof value === "number") {
+      figures.delete(value);
+      if (isDay(value)) names.delete(isoDate(as<DaySerial>(value)));
+    } else if (typeof value === "string") {
+      names.delete(value.trim());
+      for (const [day] of value.matchAll(ISO_DAY)) names.delete(day);
+    }
+  names.delete(given.day);
   const about = given.copied.flatMap(({ from }) => from.about).map(apart);
   for (const name of [...names.keys()])
     if (about.some((words) => words.includes(apart(name)))) names.delete(name);
@@ -107,6 +125,16 @@ export function secretsOf(given: {
   }
   return { figures, names, bare: bareOf(given.copied, given.workbook) };
 }
+
+/** A remark of a word or two is anybody's. */
+const isRemark = (value: Stored): boolean =>
+  typeof value === "string" && /\S+\s+\S+\s+\S/.test(value);
+
+const ISO_DAY = /\d{4}-\d{2}-\d{2}/g;
+
+/** Whole numbers that may stand for a day of this century. */
+const isDay = (value: number): boolean =>
+  Number.isInteger(value) && value > 36_525 && value < 73_050;
 
 /** Words by themselves, so that one name is found in another only as words. */
 const apart = (text: string): string =>

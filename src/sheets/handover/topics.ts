@@ -41,7 +41,7 @@ const costing: Listed = [
     "product",
   ],
   [/^(bottles|line|cases|pallets)$/, "run"],
-  [/^cost\.(direct|full|case)\.replacement$/, "bottle cost"],
+  [/^cost\.(direct|full|case|basis)\.replacement$/, "bottle cost"],
   [
     /^cost\.(syrup|purge|materials|freight|labour|heat|overhead)\.replacement$/,
     "cost parts",
@@ -63,7 +63,7 @@ const costing: Listed = [
   [/^(channels\.(goal|goal_price)|ending)$/, "goal"],
   [/^channels\.(shares|fixed|by_bottle)$/, "channel costs"],
   [
-    /^(brix|loss|lb_per_gal|pack_temperature|shrinkage|hot_fill|lb_per_bottle|purge|need|kettle_bottles|kettles|fill_seconds)$/,
+    /^(brix|loss|lb_per_gal|pack_temperature|shrinkage|hot_fill|lb_per_bottle|purge|need|kettle_bottles|kettle_later|kettles|fill_seconds)$/,
     "syrup",
   ],
   [/^(lines\.crew|crew)$/, "wages"],
@@ -77,7 +77,10 @@ const costing: Listed = [
     /^(fuel|fuel_price|fuel_heat|efficiency|warming|holding|fuel_cost|power_cost|heat)$/,
     "energy",
   ],
-  [/^(season(_runs|_lots|_gallons)?|overheads\.(?!row$).+)$/, "overheads"],
+  [
+    /^(season(_runs|_lots|_gallons|_before)?|before_(runs|lots|gallons)|overheads\.(?!row$).+)$/,
+    "overheads",
+  ],
   [/^(cross_foots|brix_is_legal|fill_covers_label)$/, "checks"],
 ];
 

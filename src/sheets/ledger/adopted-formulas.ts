@@ -35,6 +35,37 @@ export function followed(
     : { formula: `=IF(${to}="","",${to})` };
 }
 
+/** The same for a name, without outer and doubled spaces, so that one buyer written in two ways is one. */
+export function followedName(
+  { cell, reference }: LedgerRow,
+  role: "buyer" | "contract",
+): OurCell {
+  const to = reference(role);
+  return to === undefined || isBlank(cell(role))
+    ? undefined
+    : { formula: `=TRIM(${to})` };
+}
+
+/** What a ledger writes where something is not paid; a blank says the same. */
+const NOT_PAID = ["no", "non", "open", "unpaid"];
+
+/** What is owed for a row: what the ledger asks, else what the weights make; nothing once it says that it is paid. */
+export function owedCell(
+  { reference, how }: LedgerRow,
+  amount: string,
+  ledgerAmount: string,
+): OurCell {
+  const paid = reference("paid");
+  if (paid === undefined) return undefined;
+  const worked = `IF(ISNUMBER(${amount}),${amount},"needs an amount")`;
+  const asked =
+    how.columns.amount === undefined
+      ? worked
+      : `IF(ISNUMBER(${ledgerAmount}),${ledgerAmount},${worked})`;
+  const isOpen = NOT_PAID.map((word) => `LOWER(TRIM(${paid}))="${word}"`);
+  return { formula: `=IF(OR(${paid}="",${isOpen.join(",")}),${asked},0)` };
+}
+
 /** A figure that formulas can use: the cell itself where it holds a number, else what was read of its text. */
 export function figureCell(
   row: LedgerRow,
@@ -76,13 +107,15 @@ function poundsOf(
   const isInKg = weightUnitIn(String(row.cell("unit") ?? "")) ?? row.how.weight;
   if (typeof cell === "number")
     return isInKg === "kg" ? `${to}/${KG_PER_LB}` : to;
-  // Our functions read "3,044 lb" and "1,384 kg" as they stand; a sum does not, nor a decimal comma.
   const written = readWrittenNumber(String(cell));
-  const isPlain =
-    written !== undefined &&
-    !written.decimalComma &&
-    role !== "net" &&
-    weightUnitIn(written.beside) !== undefined &&
-    /^(lbs?|kgs?)$/i.test(written.beside);
-  return isPlain ? to : String(withoutNoise(weight / KG_PER_LB));
+  const unit = written?.beside.toLowerCase() ?? "";
+  // "3,044 lb" is read by the worksheet itself; a decimal comma it reads in one country and not in the next.
+  if (
+    written === undefined ||
+    written.decimalComma ||
+    !/^(lbs?|kgs?)$/.test(unit)
+  )
+    return String(withoutNoise(weight / KG_PER_LB));
+  const number = `NUMBERVALUE(SUBSTITUTE(LOWER(${to}),"${unit}",""),".",",")`;
+  return unit.startsWith("kg") ? `${number}/${KG_PER_LB}` : number;
 }

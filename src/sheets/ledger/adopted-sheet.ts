@@ -4,14 +4,9 @@ import type { LedgerRole } from "../../book/ledger/roles";
 import { cellAddress, sheetReference } from "../address";
 import { look } from "../looks";
 import type { Cell, Sheet } from "../workbook";
-import {
-  dayCell,
-  figureCell,
-  followed,
-  netCell,
-  type LedgerRow,
-  type OurCell,
-} from "./adopted-formulas";
+import { columnsFor, worked } from "./adopted-columns";
+import { figureCell, type LedgerRow, type OurCell } from "./adopted-formulas";
+import { adoptedSums } from "./adopted-sums";
 import type { LedgerRange } from "./ledger-range";
 
 export interface Adoption {
@@ -20,87 +15,6 @@ export interface Adoption {
   readonly rows: readonly number[];
   readonly how: LedgerReading;
 }
-
-interface OurColumn {
-  readonly heading: string;
-  readonly format?: string;
-  readonly width: number;
-  /** `own` names the cell of another of our columns in the same row. */
-  readonly content: (
-    row: LedgerRow,
-    own: (heading: string) => string,
-  ) => OurCell;
-}
-
-const gallons = "Gallons at 68 °F";
-
-/** Our columns beside a ledger, every one a formula that follows it. */
-const worked: readonly OurColumn[] = [
-  { heading: "Net lb", format: "#,##0.0", width: 11, content: netCell },
-  {
-    heading: gallons,
-    format: "#,##0.00",
-    width: 12,
-    content: (_, own) => ({
-      formula: `=IF(AND(ISNUMBER(${own("Net lb")}),ISNUMBER(${own("Brix")})),${own("Net lb")}/SYRUP.POUNDS_PER_GALLON(${own("Brix")}),"needs weight and Brix")`,
-    }),
-  },
-  {
-    heading: "Amount",
-    format: "#,##0.00",
-    width: 13,
-    content: (_, own) => ({
-      formula: `=IF(AND(ISNUMBER(${own("Net lb")}),ISNUMBER(${own("Price")}),${own("Basis")}<>""),SYRUP.SALE_AMOUNT(${own("Net lb")},${own("Price")},${own("Basis")},${own("Brix")}),"needs weight, price and basis")`,
-    }),
-  },
-];
-
-const columns: readonly OurColumn[] = [
-  { heading: "Ticket", width: 12, content: (row) => followed(row, "ticket") },
-  { heading: "Shipped", format: "yyyy-mm-dd", width: 11, content: dayCell },
-  { heading: "Buyer", width: 26, content: (row) => followed(row, "buyer") },
-  { heading: "Lot", width: 14, content: (row) => followed(row, "lot") },
-  { heading: "Invoice", width: 12, content: (row) => followed(row, "invoice") },
-  {
-    heading: "Brix",
-    format: "0.0",
-    width: 8,
-    content: (row) => figureCell(row, "brix"),
-  },
-  {
-    heading: "Price",
-    format: "0.00##",
-    width: 9,
-    content: (row) => figureCell(row, "price"),
-  },
-  {
-    heading: "Basis",
-    width: 13,
-    content: ({ ticket }) =>
-      ticket.basis === undefined ? undefined : { value: ticket.basis },
-  },
-  {
-    heading: "Currency",
-    width: 12,
-    content: ({ ticket }) =>
-      ticket.currency === undefined ? undefined : { value: ticket.currency },
-  },
-  ...worked,
-  {
-    heading: "Ledger amount",
-    format: "#,##0.00",
-    width: 13,
-    content: (row) => figureCell(row, "amount"),
-  },
-  {
-    heading: "Differs by",
-    format: "#,##0.00",
-    width: 11,
-    content: (_, own) => ({
-      formula: `=IF(AND(ISNUMBER(${own("Amount")}),ISNUMBER(${own("Ledger amount")})),ROUND(${own("Ledger amount")}-${own("Amount")},2),"")`,
-    }),
-  },
-];
 
 /** Two rows above the table say what it is. */
 const HEADING_ROW = 2;
@@ -112,6 +26,19 @@ export function adoptedSheet(
   table: string,
 ): Sheet {
   const rows = ledgerRowsOf(adoption);
+  const columns = columnsFor(adoption.how);
+  const area = {
+    row: HEADING_ROW,
+    column: 0,
+    rows: rows.length + 1,
+    columns: columns.length,
+  };
+  const sums = adoptedSums(
+    rows.map(({ ticket }) => ticket),
+    adoption.how,
+    { area, headings: columns.map(({ heading }) => heading) },
+    table,
+  );
   const cells = rows.flatMap((row, r) =>
     columns.flatMap((column, c): readonly Cell[] => {
       const own = (heading: string): string =>
@@ -127,10 +54,13 @@ export function adoptedSheet(
               row: HEADING_ROW + 1 + r,
               column: c,
               ...content,
-              style: look(
-                "formula" in content ? "calculated" : "input",
-                column.format,
-              ),
+              style: {
+                ...look(
+                  "formula" in content ? "calculated" : "input",
+                  column.format,
+                ),
+                ...(column.align ? { align: column.align } : {}),
+              },
             },
           ];
     }),
@@ -151,50 +81,60 @@ export function adoptedSheet(
           "Follows the ledger row by row. Yellow cells hold what was read of text that no formula can read.",
         style: { ...look("note"), wrap: false },
       },
-      ...columns.map(({ heading }, c) => ({
+      ...columns.map(({ heading, format, align }, c) => ({
         row: HEADING_ROW,
         column: c,
         value: heading,
-        style: { ...look("heading"), wrap: true },
+        style: {
+          ...look("heading"),
+          wrap: true,
+          ...(format !== undefined && align === undefined
+            ? { align: "right" as const }
+            : {}),
+        },
       })),
       ...cells,
+      ...sums.cells,
     ],
     tables: [
       {
         name: table,
-        area: {
-          row: HEADING_ROW,
-          column: 0,
-          rows: rows.length + 1,
-          columns: columns.length,
-        },
+        area,
         columns: columns.map(({ heading }) => ({ heading })),
       },
+      ...sums.tables,
     ],
     validations: [],
     merges: [],
-    widths: Object.fromEntries(columns.map(({ width }, c) => [c, width])),
+    widths: {
+      ...Object.fromEntries(columns.map(({ width }, c) => [c, width])),
+      ...sums.widths,
+    },
     heights: { [HEADING_ROW]: 32 },
     frozen: { rows: HEADING_ROW + 1, columns: 1 },
   };
 }
 
-/** Our worked columns for cells right of a ledger, by the ledger's own row; each formula names cells of the same sheet. */
-export function columnsAtRight(adoption: Adoption): {
-  readonly headings: readonly string[];
-  readonly rows: readonly {
-    readonly row: number;
-    readonly formulas: readonly {
-      readonly formula: string;
-      readonly format: string;
-    }[];
-  }[];
-} {
-  const first = adoption.range.column + adoption.range.columns;
-  return {
-    headings: worked.map(({ heading }) => heading),
-    rows: ledgerRowsOf(adoption, false).map((row) => {
-      const sheetRow = adoption.range.row + row.ticket.row;
+/**
+ * Our worked columns as cells right of a ledger, after so many blank columns: a heading over each, and beside every
+ * ticket formulas that name cells of the same row.
+ */
+export function columnsAtRight(
+  adoption: Adoption,
+  { gap }: { readonly gap: number },
+): readonly Cell[] {
+  const { range } = adoption;
+  const first = range.column + range.columns + gap;
+  const rows = ledgerRowsOf(adoption, false);
+  const headingRow = Math.max(0, range.row + (rows[0]?.ticket.row ?? 1) - 1);
+  return [
+    ...worked.map(({ heading }, c) => ({
+      row: headingRow,
+      column: first + c,
+      value: `${heading} (worked out)`,
+    })),
+    ...rows.flatMap((row) => {
+      const sheetRow = range.row + row.ticket.row;
       const own = (heading: string): string => {
         const at = worked.findIndex((one) => one.heading === heading);
         if (at >= 0) return cellAddress(sheetRow, first + at);
@@ -202,15 +142,14 @@ export function columnsAtRight(adoption: Adoption): {
         if (heading === "Basis") return `"${basis ?? ""}"`;
         return operand(figureCell(row, heading === "Brix" ? "brix" : "price"));
       };
-      return {
+      return worked.map(({ content, format }, c) => ({
         row: sheetRow,
-        formulas: worked.map(({ content, format = "General" }) => ({
-          formula: `=${operand(content(row, own))}`,
-          format,
-        })),
-      };
+        column: first + c,
+        formula: `=${operand(content(row, own))}`,
+        ...(format === undefined ? {} : { style: { format } }),
+      }));
     }),
-  };
+  ];
 }
 
 function operand(content: OurCell): string {

@@ -117,7 +117,7 @@ export function overheadsSheet(question: OverheadsSheetQuestion): {
         sizesBlock,
         changesBlock(lines),
         machineBlock,
-        seasonBlock,
+        seasonBlock(),
         runRows(mostRuns(contents) + 8),
       ],
     },

@@ -1,3 +1,4 @@
+import type { Language } from "../words/language";
 import { html, type Markup } from "./markup";
 
 /** One printable page. */
@@ -22,11 +23,12 @@ export function paper(
     readonly name: string;
     readonly title: string;
     readonly size: PaperSize;
+    readonly language: Language;
   },
   body: Markup,
 ): Paper {
   const { markup } = html`<!doctype html>
-    <html lang="en">
+    <html lang="${what.language}">
       <head>
         <meta charset="utf-8" />
         <meta name="viewport" content="width=device-width, initial-scale=1" />

@@ -1,3 +1,6 @@
+import type { Book } from "../../book/book";
+import { isSameName } from "../../book/keys";
+import { setting } from "../../book/setting";
 import { unusable } from "../../measures/cannot-answer";
 import {
   elementString,
@@ -5,8 +8,8 @@ import {
   logisticUnit,
   lotElement,
   poundsElement,
-  soldItem,
 } from "../../trade/codes/gs1-elements";
+import { measuredItem } from "../../trade/codes/measured-item";
 import { palletCode } from "../../trade/codes/pallet-code";
 import type { PaperFacts, PaperTicket } from "./facts";
 
@@ -18,7 +21,20 @@ export interface CodeChoices {
   readonly item?: string | undefined;
   /** The tote's own serial; by default the digits of its ticket. */
   readonly serial?: string | undefined;
+  /** Every ticket of the book: no two totes may bear one number. */
+  readonly tickets?: readonly string[] | undefined;
 }
+
+/** The numbers of Settings where none are typed. */
+export const farmCodes = (
+  book: Pick<Book, "settings" | "toteShipments">,
+  choices: Pick<CodeChoices, "prefix" | "item" | "serial"> = {},
+): CodeChoices => ({
+  prefix: typed(choices.prefix) ?? setting(book, "Company prefix"),
+  item: typed(choices.item) ?? setting(book, "Tote item number"),
+  serial: choices.serial,
+  tickets: book.toteShipments.map(({ ticket }) => ticket),
+});
 
 /** The contents of a label's bar codes, and what is left off for want of a number. */
 export interface ToteCodes {
@@ -45,9 +61,7 @@ export function toteCodes(
         ? []
         : [
             elementString([
-              logisticUnit(
-                palletCode(prefix, serialOf(ticket, typed(choices.serial)), 0),
-              ),
+              logisticUnit(palletCode(prefix, serialOf(ticket, choices), 0)),
               poundsElement("gross", ticket.row.gross),
             ]),
           ]),
@@ -76,25 +90,30 @@ export function toteCodes(
 export const lotOf = ({ lots, row }: PaperTicket): string =>
   lots.length === 1 ? (lots[0]?.lot ?? row.ticket) : row.ticket;
 
-function measuredItem(item: string): ReturnType<typeof soldItem> {
-  const element = soldItem(item);
-  if (!element.value.startsWith("9"))
-    throw unusable(
-      `the item number: "${item}" begins with ${element.value.charAt(0)}; goods sold by measured weight have a number that begins with 9`,
-    );
-  return element;
-}
-
-function serialOf({ row }: PaperTicket, written: string | undefined): number {
-  const digits = written ?? row.ticket.replace(/\D/g, "");
+function serialOf({ row }: PaperTicket, choices: CodeChoices): number {
+  const written = typed(choices.serial);
+  const digits = written ?? digitsOf(row.ticket);
   if (!/^\d{1,12}$/.test(digits))
     throw unusable(
       written === undefined
         ? `serial: the ticket ${row.ticket} has no digits to take; give a serial`
         : `serial: "${written}" is not a whole number of up to 12 digits`,
     );
-  return Number(digits);
+  const serial = Number(digits);
+  const other = (choices.tickets ?? []).find(
+    (ticket) =>
+      !isSameName(ticket, row.ticket) &&
+      digitsOf(ticket) !== "" &&
+      Number(digitsOf(ticket)) === serial,
+  );
+  if (other !== undefined)
+    throw unusable(
+      `serial: ${row.ticket} and ${other} would both be tote ${serial}, and no two totes may bear one number; give ${row.ticket} a serial of its own`,
+    );
+  return serial;
 }
+
+const digitsOf = (ticket: string): string => ticket.replace(/\D/g, "");
 
 const typed = (text: string | undefined): string | undefined =>
   text === undefined || text.trim() === "" ? undefined : text.trim();

@@ -1,7 +1,9 @@
 import { isoDate } from "../../measures/read-date";
 import type { ElementString } from "../../trade/codes/gs1-elements";
 import type { PaperFacts } from "./facts";
-import { kg, lb, lotsText } from "./figures";
+import type { Language } from "../words/language";
+import { sayIn } from "../words/say";
+import { figuresIn } from "./figures";
 import { html } from "./markup";
 import { fact, facts, heading, paper, type Paper } from "./page";
 import type { ToteCodes } from "./tote-codes";
@@ -14,24 +16,29 @@ export function toteLabel(
   { farm, ticket }: PaperFacts,
   { lot, codes, missing }: ToteCodes,
   draw: DrawBars,
+  language: Language = "en",
 ): Paper {
+  const say = sayIn(language);
+  const { words } = say;
+  const { lb, kg, brix, lots: inWords } = figuresIn(say);
   const { row, net, buyer, lots, grades } = ticket;
   return paper(
     {
-      name: `tote-label-${row.ticket}`,
-      title: `Tote label ${row.ticket}`,
+      name: `${words("tote-label")}-${row.ticket}`,
+      title: words(`Tote label ${row.ticket}`),
       size: "half letter",
+      language,
     },
-    html`${heading(["Maple syrup", ...grades].join(", "), row.ticket, farm)}
+    html`${heading([words("Maple syrup"), ...grades.map(say.choice)].join(", "), row.ticket, farm)}
     ${facts([
-      fact("To", buyer || "not recorded"),
-      fact("Shipped", isoDate(row.shipped)),
-      fact("Lot", lot),
-      fact("Brix at 68 °F", `${row.brix.toFixed(1)} °Bx`),
-      fact("Net", `${lb(net)} (${kg(net)})`),
-      fact("Gross", `${lb(row.gross)} (${kg(row.gross)})`),
-      fact("Tare", lb(row.tare)),
-      ...(lots.length > 1 ? [fact("Made of", lotsText(lots))] : []),
+      fact(words("To"), buyer || words("not recorded")),
+      fact(words("Shipped"), isoDate(row.shipped)),
+      fact(words("Lot"), lot),
+      fact(words("Brix at 68 °F"), brix(row.brix)),
+      fact(words("Net"), `${lb(net)} (${kg(net)})`),
+      fact(words("Gross"), `${lb(row.gross)} (${kg(row.gross)})`),
+      fact(words("Tare"), lb(row.tare)),
+      ...(lots.length > 1 ? [fact(words("Made of"), inWords(lots))] : []),
     ])}
     ${codes.map(
       (code) =>
@@ -40,6 +47,6 @@ export function toteLabel(
           <figcaption>${code.text}</figcaption>
         </figure>`,
     )}
-    ${missing.map((what) => html`<p class="note">Bar code left off: needs ${what}.</p>`)}`,
+    ${missing.map((what) => html`<p class="note">${words(`Bar code left off: needs ${what}.`)}</p>`)}`,
   );
 }

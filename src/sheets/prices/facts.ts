@@ -2,6 +2,7 @@ import { bookTables, tableList } from "../../book/book";
 import { columnAt, type Contents, contentsOf } from "../../book/contents";
 import { newestDayFormula } from "../../book/newest-day";
 import { unusable } from "../../measures/cannot-answer";
+import { isRolled } from "../costing/season-before";
 
 export interface PriceListQuestion {
   /** The book's tables as they stand. */
@@ -23,6 +24,8 @@ export interface PriceListFacts {
   readonly barrels: number;
   readonly lines: number;
   readonly bills: number;
+  /** The book was made by a season's roll. */
+  readonly rolled: boolean;
   /** The channels that sell by the bottle, with their rows in Channels. */
   readonly channels: readonly { readonly no: number; readonly name: string }[];
   readonly channelRows: number;
@@ -65,6 +68,7 @@ export function priceListFacts({
         0,
         ...seasons.map((one) => seasons.filter((s) => s === one).length),
       ) + 4,
+    rolled: isRolled(contents),
     channels: channelNames
       .map((name, i) => ({ no: i + 1, name }))
       .filter(({ name, no }) => name !== "" && (perOrder[no - 1] ?? 0) > 0),

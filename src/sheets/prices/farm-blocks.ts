@@ -30,7 +30,10 @@ export interface FarmInputs {
 }
 
 /** What every product's costing shares: the day, heat, and what a run, a gallon and an hour carry of the season's bills. */
-export const farmBlock = ({ asOf, loss, ending }: FarmInputs): Block => ({
+export const farmBlock = (
+  { asOf, loss, ending }: FarmInputs,
+  rolled: boolean,
+): Block => ({
   kind: "lines",
   title: "The same for every product",
   lines: [
@@ -51,7 +54,7 @@ export const farmBlock = ({ asOf, loss, ending }: FarmInputs): Block => ({
       "Figures for heat known",
       formulaOf(missingBlock("lots"), "heat_known", {}),
     ),
-    ...(seasonBlock.kind === "lines" ? seasonBlock.lines : []),
+    ...seasonBlock(rolled).lines,
     number(
       "overhead_per_run",
       "Overheads of a run",
@@ -74,17 +77,23 @@ export const farmBlock = ({ asOf, loss, ending }: FarmInputs): Block => ({
 });
 
 /** The season's bills, each as the rate of its driver. */
-export const billsBlock = (rows: number): Block => {
-  const bills = overheadsBlock(rows);
+export const billsBlock = (rows: number, rolled: boolean): Block => {
+  const bills = overheadsBlock(rows, rolled);
   return {
     kind: "table",
     name: "overheads",
     title: "Overheads of the season, as rates of their drivers",
     rows,
     columns: [
-      ...["item", "per_year", "driver", "bulk", "whole"].map((name) =>
-        columnOf(bills, name),
-      ),
+      ...[
+        "item",
+        "per_year",
+        "driver",
+        "bulk",
+        ...(rolled ? ["so_far", "before"] : []),
+        "whole",
+        ...(rolled ? ["estimated"] : []),
+      ].map((name) => columnOf(bills, name)),
       {
         name: "rate",
         label: "For each",

@@ -1,5 +1,6 @@
 import { namedShare } from "../costing/book-references";
 import { channelsBlock } from "../costing/result-blocks";
+import { ownOverheads } from "../costing/season-before";
 import { newestBulkPrice } from "../costing/syrup-blocks";
 import type { Block, Column, Line } from "../model";
 import type { PriceListFacts } from "./facts";
@@ -118,6 +119,9 @@ export const glanceBlock = (facts: PriceListFacts, w: Working): Block => ({
       "These sheets look at every row",
       `IF(AND(ROWS(Products[Product])<=ROWS({list.product}),ROWS(ProductMaterials[Product])<=ROWS(${w("materials.part")}),ROWS(Lots[Lot])<=ROWS(${w("lots.lot")}),${facts.barrels > 0 ? `ROWS(OakBarrels[Barrel])<=ROWS(${w("barrels.lot")}),` : ""}ROWS(Lines[Line])=ROWS(${w("lines.name")}),COUNTIFS(Overheads[Season],${w("season")})<=ROWS(${w("overheads.item")})),"ok","the book has grown: build the price list anew")`,
     ),
+    ...(facts.rolled
+      ? [ownOverheads(w("overheads.estimated"), w("season_before"))]
+      : []),
     says(
       "channels_stand",
       "Channels stand as they did",

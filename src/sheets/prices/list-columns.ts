@@ -3,6 +3,7 @@ import type { Block, Column } from "../model";
 import type { PriceListFacts } from "./facts";
 import type { Working } from "./list-blocks";
 import { formulaOf } from "./rebind";
+import { usualRunFormula } from "./usual-run";
 
 /** Columns of the list before those of the channels, in their order: the pane reads by it. */
 export const listColumns = [
@@ -67,7 +68,7 @@ export const listBlock = (facts: PriceListFacts, w: Working): Block => {
         label: "Usual run, bottles",
         role: "input",
         format: "#,##0",
-        content: { formula: `=${USUAL_RUN}` },
+        content: { formula: `=${usualRunFormula(facts.rolled)}` },
       },
       text("line", "Line", at("products.line")),
       money(
@@ -177,10 +178,6 @@ export const listBlock = (facts: PriceListFacts, w: Working): Block => {
     ],
   };
 };
-
-/** The good bottles of the product's newest run (of two on one day, the upper row), or 1,200. */
-const NEWEST_RUN = "SUMPRODUCT(MAX((Runs[Product]={row.product})*Runs[Date]))";
-const USUAL_RUN = `IF({row.product}="","",IF(COUNTIFS(Runs[Product],{row.product})=0,1200,INDEX(Runs[Good bottles],SUMPRODUCT(MATCH(1,(Runs[Product]={row.product})*(Runs[Date]=${NEWEST_RUN}),0)))))`;
 
 /** Which of the channels that sell by the bottle a row of Channels is, as formula text. */
 export const bottleChannel = (

@@ -101,6 +101,7 @@ const describeList = (facts: PriceListFacts, w: Working): SheetDescription => ({
     paper: "letter",
     landscape: true,
     fit: "one page wide",
+    across: 4,
     headings: { first: 0, rows: 1 },
     foot: "Price list",
   },

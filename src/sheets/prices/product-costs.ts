@@ -97,7 +97,6 @@ function heat(): string {
 /** The syrup that ends up in the bottle and what is purged for it, with everything else of the direct cost. */
 function syrupOf(method: (typeof methods)[number]): string {
   const row = (name: string): string => {
-    if (costBlock.kind !== "matrix") throw new Error("Costs are a matrix");
     const found = costBlock.rows.find((one) => one.name === name);
     const content = found?.contents[methods.indexOf(method)];
     if (typeof content !== "object") throw new Error(`no formula for ${name}`);

@@ -11,6 +11,8 @@ export interface ProductRowFacts {
   readonly lines: number;
   /** Whether aged syrup comes out of barrels of the book. */
   readonly barrels: boolean;
+  /** The book was made by a season's roll. */
+  readonly rolled: boolean;
   /** The cells of the price list a run is typed in, as a reference. */
   readonly runs: string;
 }
@@ -69,10 +71,10 @@ function identity({ runs, barrels }: ProductRowFacts): readonly Column[] {
 
 const MINE = "--({stock.pool}={row.pool})";
 
-function syrup({ barrels }: ProductRowFacts): readonly Column[] {
+function syrup({ barrels, rolled }: ProductRowFacts): readonly Column[] {
   const aged = (yes: string, no: string): string =>
     barrels ? `IF(LEFT({row.pool},8)="barrels|",${yes},${no})` : no;
-  const agedBrix = formulaOf(syrupBlock("barrels"), "brix", {
+  const agedBrix = formulaOf(syrupBlock("barrels", rolled), "brix", {
     ...ownRow,
     brix_typed: '""',
   });

@@ -31,15 +31,16 @@ export const describeWorking = (
         "The arithmetic under the price list, with the formulas of the costing sheets. Nothing here is typed in; change the tables of the book or the price list.",
       ],
     },
-    farmBlock(inputs),
+    farmBlock(inputs, facts.rolled),
     ...(facts.barrels > 0 ? [barrelCostBlock] : []),
-    billsBlock(facts.bills),
+    billsBlock(facts.bills, facts.rolled),
     lineRatesBlock(facts.lines),
     channelTermsBlock(facts.channelRows),
     productRowsBlock({
       rows: facts.rows,
       lines: facts.lines,
       barrels: facts.barrels > 0,
+      rolled: facts.rolled,
       runs: inputs.runs,
     }),
     ladderRowsBlock(

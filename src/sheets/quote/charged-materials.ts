@@ -1,6 +1,6 @@
 import { part } from "../costing/book-references";
 import { materialsBlock } from "../costing/materials-block";
-import { costBlock } from "../costing/result-blocks";
+import { costBlock, rolledCostBlock } from "../costing/result-blocks";
 import type { Block, Column } from "../model";
 
 const forPart = (text: string): string => `IF({row.part}="","",${text})`;
@@ -94,11 +94,11 @@ export function chargedMaterials(rows: number): Block {
 }
 
 /** The cost of a bottle with the materials as they are charged. */
-export function chargedCost(): Block {
-  if (costBlock.kind !== "matrix") throw new Error("The cost is a matrix");
+export function chargedCost(rolled: boolean): Block {
+  const cost = rolled ? rolledCostBlock : costBlock;
   return {
-    ...costBlock,
-    rows: costBlock.rows.map((row) =>
+    ...cost,
+    rows: cost.rows.map((row) =>
       row.name === "materials"
         ? {
             ...row,

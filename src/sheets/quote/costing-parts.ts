@@ -1,19 +1,16 @@
 import { bookTables } from "../../book/book";
 import { columnAt, type Contents, contentsOf } from "../../book/contents";
 import { newestDayFormula } from "../../book/newest-day";
+import { mostOf } from "../book-cells";
 import { barrelCostBlock } from "../costing/barrels-block";
-import {
-  column,
-  mostOf,
-  refuseUncosted,
-  syrupFrom,
-} from "../costing/costing-sheet";
+import { column, refuseUncosted, syrupFrom } from "../costing/costing-sheet";
 import { seasonBlock } from "../costing/overheads-block";
 import {
   inputsBlock,
   productBlock,
   type ProductBlockFacts,
 } from "../costing/product-blocks";
+import { isRolled } from "../costing/season-before";
 import type { Block, Line } from "../model";
 import { type CostingSize, tierBlocks } from "./tier-blocks";
 
@@ -27,6 +24,8 @@ export interface CostingParts {
   readonly tier: (no: number, words: string) => readonly Block[];
   /** The column that a table of lots or barrels is held against. */
   readonly lotsColumn: string;
+  /** The book was made by a season's roll. */
+  readonly rolled: boolean;
   readonly channelNames: readonly string[];
 }
 
@@ -57,6 +56,7 @@ export function costingParts(
         same(p, product),
       ).length + 4,
     overheads: mostOf(column(contents, "overheads", "season")) + 4,
+    rolled: isRolled(contents),
     lots: count(from === "lots" ? "lots" : "oakBarrels") + 15,
   };
   const all = linesOf(productBlock(facts));
@@ -71,9 +71,10 @@ export function costingParts(
         lines: all.filter((line) => !isRun(line)),
       },
       ...(from === "barrels" ? [barrelCostBlock] : []),
-      seasonBlock,
+      seasonBlock(size.rolled),
     ],
     tier: (no, words) => tierBlocks(no, all.filter(isRun), size, words),
+    rolled: size.rolled,
     lotsColumn: from === "lots" ? "Lots[Lot]" : "OakBarrels[Barrel]",
     channelNames: channelsByBottle(contents),
   };

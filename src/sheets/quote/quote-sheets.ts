@@ -1,4 +1,5 @@
 import type { Contents } from "../../book/contents";
+import { inBooksGallon } from "../books-gallon";
 import type { SheetDescription } from "../model";
 import { place, type PlacedSheet } from "../place";
 import { refuseExisting, referenceTo } from "../prices/price-list-sheets";
@@ -44,7 +45,10 @@ export function quoteSheets(question: QuoteSheetsQuestion): {
   const workingName = quoteWorking(product);
   for (const name of [pageName, workingName])
     refuseExisting(existingSheets, name);
-  const working = place(describeWorking(question, workingName), { portable });
+  const working = place(
+    inBooksGallon(describeWorking(question, workingName), question.contents),
+    { portable },
+  );
   const page = place(
     describePage(
       pageName,
@@ -89,6 +93,7 @@ function describeWorking(
       paper: "letter",
       landscape: true,
       fit: "one page wide",
+      across: 2,
       headings: { first: 0, rows: 1 },
       foot: `Costs behind the quote for ${product}: not for the customer`,
     },
@@ -109,7 +114,7 @@ function describeWorking(
       quoteInputsBlock(question, parts),
       tiersBlock(quantities.length),
       channelBlock,
-      quoteChecksBlock(quantities.length, parts.lotsColumn),
+      quoteChecksBlock(quantities.length, parts),
       ...parts.once,
       ...quantities.flatMap((_, i) => parts.tier(i + 1, `Quantity ${i + 1}: `)),
     ],

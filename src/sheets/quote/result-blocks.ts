@@ -1,4 +1,5 @@
 import type { Block, Content, Line } from "../model";
+import { ownOverheads } from "../costing/season-before";
 import { inTier } from "./tier-blocks";
 
 const channel = (heading: string): string =>
@@ -192,7 +193,13 @@ const says = (name: string, label: string, formula: string): Line => ({
 });
 
 /** What must hold before the page goes out; each says "ok" or what to do. */
-export function quoteChecksBlock(count: number, lots: string): Block {
+export function quoteChecksBlock(
+  count: number,
+  {
+    lotsColumn: lots,
+    rolled,
+  }: { readonly lotsColumn: string; readonly rolled: boolean },
+): Block {
   const all = (text: (own: (name: string) => string) => string) =>
     Array.from({ length: count }, (_, i) =>
       text((name) => `{${inTier(i + 1, name)}}`),
@@ -222,6 +229,9 @@ export function quoteChecksBlock(count: number, lots: string): Block {
         "The channel leaves a price",
         'IF(ISNUMBER({goal}),IF(ROUND({goal}+{shares},12)<1,"ok","goal and shares take the whole price"),"no such channel")',
       ),
+      ...(rolled
+        ? [ownOverheads(`{${inTier(1, "overheads.estimated")}}`)]
+        : []),
       says(
         "long_enough",
         "This sheet looks at every row",

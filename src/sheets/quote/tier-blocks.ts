@@ -15,6 +15,7 @@ export interface CostingSize {
   readonly lines: number;
   readonly materials: number;
   readonly overheads: number;
+  readonly rolled: boolean;
   readonly lots: number;
 }
 
@@ -39,6 +40,10 @@ const SHARED: ReadonlySet<string> = new Set([
   "season_runs",
   "season_lots",
   "season_gallons",
+  "season_before",
+  "before_runs",
+  "before_lots",
+  "before_gallons",
   "barrel_fills",
   "barrel_storage",
   "barrel_money",
@@ -57,18 +62,18 @@ export const tierBlocks = (
   words: string,
 ): readonly Block[] =>
   [
-    chargedCost(),
+    chargedCost(size.rolled),
     {
       kind: "lines" as const,
       title: "The run",
       lines: runLines,
     },
-    syrupBlock(size.from),
+    syrupBlock(size.from, size.rolled),
     linesBlock(size.lines),
     labourBlock,
     chargedMaterials(size.materials),
     heatBlock,
-    overheadsBlock(size.overheads),
+    overheadsBlock(size.overheads, size.rolled),
     size.from === "lots" ? lotsBlock(size.lots) : barrelsBlock(size.lots),
     missingBlock(size.from),
   ].map((block) => titled(renamed(block, `q${no}_`, SHARED), words));

@@ -4,6 +4,7 @@ import { columnAt, type Contents, contentsOf } from "../../book/contents";
 import { newestDayFormula } from "../../book/newest-day";
 import { unusable } from "../../measures/cannot-answer";
 import type { ProductBlockFacts } from "../costing/product-blocks";
+import { isRolled } from "../costing/season-before";
 import type { SyrupFrom } from "../costing/syrup-blocks";
 
 export interface RunPlanSheetQuestion {
@@ -24,6 +25,8 @@ export interface RunPlanSheetQuestion {
 /** What the shape of a run plan's sheets follows from: how many rows of what. */
 export interface RunPlanFacts extends ProductBlockFacts {
   readonly from: SyrupFrom;
+  /** The book was made by a season's roll. */
+  readonly rolled: boolean;
   readonly lines: number;
   readonly materials: number;
   readonly lots: number;
@@ -59,6 +62,7 @@ export function runPlanFacts({
     ),
     newestDay: newestDayFormula(contents),
     from,
+    rolled: isRolled(contents),
     materials:
       rowsOf(contents, "productMaterials", ["product"]).filter(([code]) =>
         same(code, product),

@@ -19,8 +19,8 @@ const PLAN_SYRUP = [
 ];
 
 /** The syrup of a costing, as far as a plan needs it, and the pounds of the run with those for bottles that break. */
-export function planSyrupBlock(from: SyrupFrom): Block {
-  const costing = syrupBlock(from) as Kind<"lines">;
+export function planSyrupBlock(from: SyrupFrom, rolled: boolean): Block {
+  const costing = syrupBlock(from, rolled) as Kind<"lines">;
   return {
     ...costing,
     title: "Syrup",

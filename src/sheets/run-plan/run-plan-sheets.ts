@@ -1,6 +1,7 @@
 import { unusable } from "../../measures/cannot-answer";
 import { fixedAddress, sheetReference } from "../address";
 import { place, type PlacedSheet } from "../place";
+import { inBooksGallon } from "../books-gallon";
 import type { Area, DefinedName, Sheet } from "../workbook";
 import { runPlanFacts, type RunPlanSheetQuestion } from "./facts";
 import { type RunPlanKey, runPlanKeys, runPlanName } from "./names";
@@ -32,26 +33,29 @@ export function runPlanSheets(question: RunPlanSheetQuestion): RunPlanSheets {
   }
   const how = { portable: question.portable === true };
   // Each sheet refers to the other; where things stand does not depend on what their formulas say.
+  const described = (reference: (place: string) => string) =>
+    inBooksGallon(
+      describePlan(facts, question, planName, reference),
+      question.contents,
+    );
   const drafted = place(
-    describePlan(facts, question, planName, () => "0"),
-    {
-      portable: false,
-    },
+    described(() => "0"),
+    { portable: false },
   );
   const input = referenceTo(planName, drafted);
   const working = place(
-    describeWorking(facts, workingName, {
-      bottles: input("bottles"),
-      start: input("start"),
-      line: input("line"),
-      asOf: input("as_of"),
-    }),
+    inBooksGallon(
+      describeWorking(facts, workingName, {
+        bottles: input("bottles"),
+        start: input("start"),
+        line: input("line"),
+        asOf: input("as_of"),
+      }),
+      question.contents,
+    ),
     how,
   );
-  const plan = place(
-    describePlan(facts, question, planName, referenceTo(workingName, working)),
-    how,
-  );
+  const plan = place(described(referenceTo(workingName, working)), how);
   return {
     plan: plan.sheet,
     working: working.sheet,

@@ -50,7 +50,7 @@ export const describeWorking = (
     orderedBlock,
     fromPlanBlock(inputs),
     productBlock(facts),
-    planSyrupBlock(facts.from),
+    planSyrupBlock(facts.from, facts.rolled),
     ...(facts.from === "barrels" ? [barrelCostBlock] : []),
     planLinesBlock(Math.max(1, facts.lines)),
     labourBlock,

@@ -4,6 +4,8 @@ import { isoDate } from "../../measures/read-date";
 import { amount, printedSheet } from "../binder/printed-page";
 import type { Sheet } from "../workbook";
 
+export const openingName = (season: number): string => `Opening ${season}`;
+
 /** The record of a season's opening: every balance as the old book closed with it and the new one opened, frozen. */
 export const openingSheet = (
   season: number,
@@ -11,7 +13,7 @@ export const openingSheet = (
   balances: readonly CarriedBalance[],
 ): Sheet =>
   printedSheet({
-    name: `Opening ${season}`,
+    name: openingName(season),
     title: `Opening of season ${season}`,
     asides: [
       `Closing is what the book of ${season - 1} came to on ${isoDate(closing)}, opening what this book's own tables came to when it was made.`,

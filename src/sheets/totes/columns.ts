@@ -16,13 +16,17 @@ export const column = (
   content: { formula: `=${formula}` },
 });
 
-/** Row {n} of a book table's column as text; "" beyond its end and where the cell is blank. */
-export const textAt = (source: string): string =>
-  `IF({n}>ROWS(${source}),"",TRIM(INDEX(${source},{n})&""))`;
+/** Row {n} of a book table's column as text; "" beyond its end, where the cell is blank and where there is no such column. */
+export const textAt = (source: string | undefined): string =>
+  source === undefined
+    ? '""'
+    : `IF({n}>ROWS(${source}),"",TRIM(INDEX(${source},{n})&""))`;
 
 /** The same as a number; "" where no number stands. */
-export const numberAt = (source: string): string =>
-  `IF({n}>ROWS(${source}),"",IF(ISNUMBER(INDEX(${source},{n})),INDEX(${source},{n}),""))`;
+export const numberAt = (source: string | undefined): string =>
+  source === undefined
+    ? '""'
+    : `IF({n}>ROWS(${source}),"",IF(ISNUMBER(INDEX(${source},{n})),INDEX(${source},{n}),""))`;
 
 export const money = "#,##0.00";
 export const weight = "#,##0";

@@ -9,6 +9,7 @@ import {
   weight,
 } from "./columns";
 import type { ToteFacts } from "./facts";
+import { freightBlock } from "./freight-block";
 import { toteSheetNames } from "./names";
 
 const contractsBlock = (facts: ToteFacts, register: Reference): Block => {
@@ -52,12 +53,6 @@ const contractsBlock = (facts: ToteFacts, register: Reference): Block => {
         "0",
       ),
       column(
-        "over_if_full",
-        "Over if the last is full, lb",
-        'IF(ISNUMBER({row.totes_left}),IF({row.totes_left}>0,{row.totes_left}*{row.usual}-{row.left},""),"")',
-        weight,
-      ),
-      column(
         "share",
         "Shipped",
         'IF(ISNUMBER({row.agreed}),{row.shipped}/{row.agreed},"")',
@@ -69,7 +64,6 @@ const contractsBlock = (facts: ToteFacts, register: Reference): Block => {
         `IF(AND(ISNUMBER({row.start}),ISNUMBER({row.end})),MIN(1,MAX(0,(${asOf}-{row.start})/MAX(1,{row.end}-{row.start}))),"")`,
         "0.0%",
       ),
-      column("start", "Starts on", numberAt(own("start")), day),
       column("end", "Ends on", numberAt(own("end")), day),
       column(
         "days_left",
@@ -82,6 +76,8 @@ const contractsBlock = (facts: ToteFacts, register: Reference): Block => {
         "In words",
         'IF(ISNUMBER({row.left}),IF({row.left}<0,"over by "&TEXT(-{row.left},"#,##0")&" lb",IF({row.days_left}<0,"closed "&TEXT({row.left},"#,##0")&" lb short",TEXT({row.left},"#,##0")&" lb left = "&{row.totes_left}&IF({row.totes_left}=1," tote"," totes")&", ends on "&TEXT({row.end},"yyyy-mm-dd"))),"")',
       ),
+      column("amount", "Amount", withName(ofOwn("amount")), money),
+      column("currency", "Money", withName(`LEFT(${textAt(own("basis"))},3)`)),
       column(
         "brix",
         "Mean Brix shipped",
@@ -103,8 +99,13 @@ const contractsBlock = (facts: ToteFacts, register: Reference): Block => {
         ),
         "0",
       ),
-      column("amount", "Amount", withName(ofOwn("amount")), money),
-      column("currency", "Money", withName(`LEFT(${textAt(own("basis"))},3)`)),
+      column(
+        "over_if_full",
+        "Over if the last is full, lb",
+        'IF(ISNUMBER({row.totes_left}),IF({row.totes_left}>0,{row.totes_left}*{row.usual}-{row.left},""),"")',
+        weight,
+      ),
+      column("start", "Starts on", numberAt(own("start")), day),
       column(
         "usual",
         "Usual tote, lb",
@@ -123,8 +124,8 @@ export const describeContracts = (
   name: toteSheetNames.contracts,
   tabColor: "#5b3a21",
   widths: [
-    13, 28, 12, 12, 8, 11, 9, 13, 10, 10, 12, 12, 9, 46, 11, 11, 10, 9, 14, 8,
-    11,
+    13, 27, 11, 11, 10, 11, 10, 10, 10, 11, 11, 44, 13, 8, 32, 11, 10, 9, 13,
+    12, 11,
   ],
   frozenRows: 1,
   print: {
@@ -148,6 +149,22 @@ export const describeContracts = (
       ],
     },
     contractsBlock(facts, register),
+    freightBlock(facts),
+    {
+      kind: "lines",
+      title: "Shipped, against the days gone",
+      lines: [
+        {
+          name: "open",
+          label: "Open",
+          role: "calculated",
+          content: {
+            formula:
+              '=COUNTIFS({contracts.left},">0",{contracts.days_left},">=0")&" contracts"',
+          },
+        },
+      ],
+    },
   ],
   charts: [
     {
@@ -160,7 +177,7 @@ export const describeContracts = (
         { name: "days gone", values: "{contracts.time}", color: "#c9b79c" },
       ],
       format: "0%",
-      beside: "contracts",
+      beside: "open",
       rows: 14,
       columns: 7,
     },

@@ -2,8 +2,13 @@ import { type BookRow, bookTables, type TableKey } from "../../book/book";
 import { columnAt, type Contents, contentsOf } from "../../book/contents";
 import { newestDayFormula } from "../../book/newest-day";
 import { sameName } from "../../book/keys";
-import { unusable } from "../../measures/cannot-answer";
+import { readBook } from "../../book/read";
+import { setting } from "../../book/setting";
+import { inPounds } from "../../functions/by-weight";
+import { answerOrNone, unusable } from "../../measures/cannot-answer";
+import { USUAL_TOLERANCE } from "../../trade/totes/weight-difference";
 import { bookColumn } from "../book-cells";
+import { usGallonsEachFormula } from "../books-gallon";
 
 /** Tables the tote sheets cannot do without. */
 export const toteTables = [
@@ -31,12 +36,25 @@ export interface ToteFacts {
   readonly day: string | number;
   /** A whole column of a book table, as "Lots[Net lb]". */
   readonly column: Column;
+  /** The same; undefined where a workbook has no such column, which may be left out. */
+  readonly columnIfAny: ColumnIfAny;
+  /** How far a buyer's weight may lie from ours. */
+  readonly tolerance: number;
+  /** Pounds on the plate of a tote whose ticket says none; undefined where the farm has not said. */
+  readonly plateLimit: number | undefined;
+  /** US gallons in one of the book's, as a formula that may have no answer; "1" in most books. */
+  readonly gallonsEach: string;
 }
 
 export type Column = <K extends TableKey>(
   table: K,
   key: Exclude<keyof BookRow<K> & string, "place">,
 ) => string;
+
+export type ColumnIfAny = <K extends TableKey>(
+  table: K,
+  key: Exclude<keyof BookRow<K> & string, "place">,
+) => string | undefined;
 
 /** Looks at the book once. Refuses (#VALUE!) a workbook that lacks a table or column the sheets need. */
 export function toteFacts(
@@ -51,9 +69,13 @@ export function toteFacts(
   const count = (key: TableKey): number =>
     contentsOf(contents, bookTables[key])?.rows.length ?? 0;
   const invoices = withSpare(count("invoices"));
+  const settings = contentsOf(contents, bookTables.settings);
+  // Its settings alone; none in a workbook that is no farm book.
+  const { book: farm } = readBook(settings ? [settings] : []);
+  const limit = setting(farm, "Tote plate limit");
   return {
     tickets: withSpare(count("toteShipments")),
-    contracts: withSpare(count("toteContracts")),
+    contracts: withSpare(count("toteContracts"), FEW),
     invoices,
     receipts: withSpare(count("payments")),
     accounts: Math.min(invoices, accountsIn(contents) + MORE_ACCOUNTS),
@@ -63,6 +85,11 @@ export function toteFacts(
     hasRuns: count("runs") > 0,
     day: asOf ?? dayFormula(contents),
     column: (table, key) => columnOf(contents, table, key),
+    columnIfAny: (table, key) =>
+      answerOrNone(() => columnOf(contents, table, key)),
+    tolerance: setting(farm, "Weight tolerance") ?? USUAL_TOLERANCE,
+    plateLimit: limit === undefined ? undefined : inPounds(limit),
+    gallonsEach: usGallonsEachFormula(contents),
   };
 }
 
@@ -94,8 +121,11 @@ function dayFormula(contents: readonly Contents[]): string {
 }
 
 /** Rows for what there is and for what will be entered before the sheets are built anew. */
-const withSpare = (rows: number): number =>
-  rows + Math.max(12, Math.ceil(rows / 10));
+const withSpare = (rows: number, least = 12): number =>
+  rows + Math.max(least, Math.ceil(rows / 10));
+
+/** Contracts are few, and two tables of them stand one under the other. */
+const FEW = 5;
 
 function columnOf(
   contents: readonly Contents[],

@@ -9,7 +9,11 @@ export const uses = [
   ["into oak barrel", "Into oak"],
   ["sold otherwise", "Sold otherwise"],
   ["lost or adjusted", "Lost"],
+  ["used before the season", "Used before"],
 ] as const;
+
+/** The columns of both tables before their working: name, two facts, in, the uses, out, left, two of the count, in words. */
+export const LOT_COLUMNS = 4 + uses.length + 5;
 
 const useColumns = (facts: ToteFacts, asOf: string): readonly Column[] =>
   uses.map(([what, label], i) =>
@@ -76,6 +80,12 @@ export const lotsBlock = (facts: ToteFacts, asOf: string): Block => ({
     column("out", "Out lb", `IF({row.counts}="yes",${allUses},"")`, weight),
     ...afterwards(facts, asOf),
     counts(asOf),
+    column(
+      "overdrawn",
+      "Overdrawn lots so far",
+      '{row_above.overdrawn}+IF({row.counts}="yes",IF({row.left}<-0.000001,1,0),0)',
+      "0",
+    ),
   ],
 });
 

@@ -5,6 +5,7 @@ import { day, type Reference, weight } from "./columns";
 import type { ToteFacts } from "./facts";
 import { barrelsBlock, lotsBlock, uses } from "./lots-blocks";
 import { toteSheetNames } from "./names";
+import { overdrawBlock, overdrawnBlock } from "./overdraw-block";
 
 const line = (
   name: string,
@@ -79,7 +80,7 @@ export const describeLots = (
   return {
     name: toteSheetNames.lots,
     tabColor: "#5b3a21",
-    widths: [30, 13, 12, 11, 11, 11, 11, 11, 11, 11, 11, 11, 12, 30, 9],
+    widths: [34, 13, 12, 10, 10, 9, 9, 11, 9, 10, 9, 10, 10, 12, 27, 9],
     frozenRows: 1,
     print: {
       paper: "letter",
@@ -109,8 +110,10 @@ export const describeLots = (
         ],
       },
       closesBlock(facts, register, asOf),
+      overdrawnBlock,
       lotsBlock(facts, asOf),
       ...(facts.barrels > 0 ? [barrelsBlock(facts, asOf)] : []),
+      overdrawBlock(facts),
     ],
   };
 };

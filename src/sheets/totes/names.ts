@@ -23,7 +23,9 @@ export const toteKeys = [
   "glance",
   "money",
   "tickets",
+  "disputes",
   "contracts",
+  "freight",
   "accounts",
   "invoices",
   "receipts",
@@ -31,6 +33,7 @@ export const toteKeys = [
   "statement_money",
   "statement",
   "lots",
+  "overdraws",
   "barrels",
   "closes",
 ] as const;

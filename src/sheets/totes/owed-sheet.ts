@@ -53,8 +53,15 @@ export const describeOwed = (
 ): SheetDescription => ({
   name: toteSheetNames.owed,
   tabColor: "#5b3a21",
-  widths: [28, 28, 13, 13, 13, 13, 13, 13, 12, 12, 13, 14, 13],
+  widths: [27, 27, 12, 13, 13, 12, 24, 12, 10, 12, 12, 13, 12],
   frozenRows: 1,
+  print: {
+    paper: "letter",
+    landscape: true,
+    fit: "one page wide",
+    headings: { first: 0, rows: 1 },
+    foot: toteSheetNames.owed,
+  },
   blocks: [
     {
       kind: "title",

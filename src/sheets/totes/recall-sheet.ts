@@ -181,6 +181,7 @@ const words = {
   tote: "Tote",
   buyer: "Buyer",
   loss: "Lost",
+  "season before": "Used in the season before",
   other: "Other",
 } as const;
 

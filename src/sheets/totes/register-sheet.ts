@@ -6,6 +6,7 @@ import { column, money, type Reference, weight } from "./columns";
 import type { ToteFacts } from "./facts";
 import { toteSheetNames } from "./names";
 import { ticketsBlock } from "./tickets-block";
+import { disputesBlock } from "./weight-columns";
 
 /** Moneys the book knows. */
 export const currencies = toteTerms.currency.choices;
@@ -47,6 +48,28 @@ const inputs = (facts: ToteFacts): Block => ({
       rule: { kind: "list", choices: matchings },
       ruleSays: 'Either "by hand" or "oldest first".',
     },
+    {
+      name: "tolerance",
+      label: "Weight tolerance",
+      unit: "of our weight",
+      role: "input",
+      format: "0.0%",
+      content: facts.tolerance,
+      hint: "a buyer's weight farther from ours is a dispute; what binds is what the contract says",
+      rule: { kind: "number", min: 0, max: 0.1 },
+      ruleSays: "A percentage from 0 to 10.",
+    },
+    {
+      name: "plate_limit",
+      label: "Plate limit of a tote",
+      unit: "lb",
+      role: "input",
+      format: weight,
+      content: facts.plateLimit,
+      hint: "for tickets that give none of their own; blank: not known, so not checked. Read it off the plate",
+      rule: { kind: "number", min: 1, max: 100_000 },
+      ruleSays: "Pounds above 0, or blank while it is not known.",
+    },
     digits("gallon_digits", "Gallons on a ticket", usuallyPrinted.gallons),
     digits(
       "density_digits",
@@ -87,7 +110,7 @@ const glance = (
       says(
         "withheld",
         "Withheld",
-        'IF(COUNTIF({tickets.needs},"?*")=0,"none",COUNTIF({tickets.needs},"?*")&" tickets: see Needs, at the right")',
+        'IF(COUNTIF({tickets.needs},"?*")=0,"none",COUNTIF({tickets.needs},"?*")&" tickets: see Needs, right of Invoice")',
       ),
       says(
         "unlike",
@@ -103,6 +126,16 @@ const glance = (
         "light_totes",
         "Lighter than agreed",
         'IF(COUNT({tickets.light})=0,"none",COUNT({tickets.light})&" totes")',
+      ),
+      says(
+        "in_dispute",
+        "Weights in dispute",
+        'IF(COUNT({tickets.buyer_net})=0,"no buyer has reported a weight",MAX({tickets.dispute_no})&" of "&COUNT({tickets.buyer_net})&" reported, "&TEXT(SUMIFS({tickets.apart},{tickets.beyond},"yes"),"#,##0")&" lb")',
+      ),
+      says(
+        "plates",
+        "Above the plate",
+        'IF(COUNT({tickets.over_plate})>0,COUNT({tickets.over_plate})&IF(COUNT({tickets.over_plate})=1," tote"," totes")&": draw off before it moves",IF(COUNT({tickets.plate})=0,"not checked: no plate limit is known","none of the "&COUNT({tickets.plate})&" whose limit is known"))',
       ),
       says(
         "deposits_out",
@@ -185,10 +218,17 @@ export const describeRegister = (
   name: toteSheetNames.register,
   tabColor: "#5b3a21",
   widths: [
-    26, 14, 13, 28, 14, 12, 11, 12, 12, 14, 32, 12, 14, 14, 9, 10, 13, 13, 12,
-    11, 10, 13, 18, 11, 12, 10, 9, 34,
+    27, 12, 11, 24, 12, 12, 12, 12, 11, 10, 11, 12, 8, 11, 34, 32, 12, 9, 13,
+    13, 11, 10, 13, 18, 11, 12, 10, 9, 11, 11, 11, 11, 10, 11, 11, 10,
   ],
   frozenRows: 1,
+  print: {
+    paper: "letter",
+    landscape: true,
+    fit: "one page wide",
+    headings: { first: 0, rows: 1 },
+    foot: toteSheetNames.register,
+  },
   blocks: [
     {
       kind: "title",
@@ -202,6 +242,7 @@ export const describeRegister = (
     },
     glance(facts, owed, contracts),
     moneyBlock(owed),
+    disputesBlock,
     inputs(facts),
     ticketsBlock(facts),
   ],

@@ -5,7 +5,7 @@ import { toteSheetNames } from "./names";
 import { currencies } from "./register-sheet";
 
 /** Lines on the page; older ones are summed up before them. */
-const MOST_LINES = 80;
+const MOST_LINES = 60;
 
 const linesBlock = (facts: ToteFacts, owed: Reference): Block => {
   const entry = (name: string): string =>

@@ -1,9 +1,13 @@
 import type { Block, Column } from "../model";
 import { column, day, money, numberAt, textAt, weight } from "./columns";
 import type { ToteFacts } from "./facts";
+import { weightColumns } from "./weight-columns";
 
 /** Lots of one tote whose grades are looked at. */
 const LOTS_OF_A_TOTE = 4;
+
+/** The columns a printed register holds: from the ticket to its invoice. */
+export const TICKET_COLUMNS = 14;
 
 /** Every tote that left by the day, one a row: nothing in it is typed. */
 export const ticketsBlock = (facts: ToteFacts): Block => {
@@ -44,9 +48,7 @@ export const ticketsBlock = (facts: ToteFacts): Block => {
         'IF(AND(ISNUMBER({row.net}),ISNUMBER({row.density})),ROUND({row.net}/ROUND({row.density},{density_digits}),{gallon_digits}),"")',
         money,
       ),
-      column("basis", "Price basis", ofContract("basis")),
       column("price", "Price", ofContract("price"), "#,##0.00##"),
-      column("quantity", "Quantity billed", quantity, "#,##0.00"),
       column(
         "amount",
         "Amount",
@@ -54,6 +56,14 @@ export const ticketsBlock = (facts: ToteFacts): Block => {
         money,
       ),
       column("currency", "Money", 'IF({row.basis}="","",LEFT({row.basis},3))'),
+      column(
+        "invoiced",
+        "Invoice",
+        `IF({row.counts}<>"yes","",IF(ISNUMBER(MATCH({row.bill},${of("invoices", "billOfLading")},0)),"yes","to invoice"))`,
+      ),
+      column("needs", "Needs", needs),
+      column("basis", "Price basis", ofContract("basis")),
+      column("quantity", "Quantity billed", quantity, "#,##0.00"),
       column(
         "per_lb",
         "Per lb",
@@ -66,11 +76,6 @@ export const ticketsBlock = (facts: ToteFacts): Block => {
         "Ticket less register",
         'IF(AND(ISNUMBER({row.amount}),ISNUMBER({row.billed})),IF(ABS({row.billed}-{row.amount})>0.005,ROUND({row.billed}-{row.amount},2),""),"")',
         money,
-      ),
-      column(
-        "invoiced",
-        "Invoice",
-        `IF({row.counts}<>"yes","",IF(ISNUMBER(MATCH({row.bill},${of("invoices", "billOfLading")},0)),"yes","to invoice"))`,
       ),
       column(
         "floor",
@@ -108,7 +113,7 @@ export const ticketsBlock = (facts: ToteFacts): Block => {
         "Tote is",
         'IF({row.days_out}="","",IF(ISNUMBER({row.back}),IF({row.back}<={as_of},"back","out"),"out"))',
       ),
-      column("needs", "Needs", needs),
+      ...weightColumns(facts),
       column(
         "still_out",
         "Out so far, days",

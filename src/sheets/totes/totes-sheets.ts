@@ -1,5 +1,6 @@
 import { unusable } from "../../measures/cannot-answer";
 import { bookColumn } from "../book-cells";
+import { inBooksGallon } from "../books-gallon";
 import { figureNames } from "../named-figures";
 import { fixedAddress, sheetReference } from "../address";
 import type { Contents } from "../../book/contents";
@@ -9,11 +10,14 @@ import type { DefinedName, Sheet } from "../workbook";
 import type { Reference } from "./columns";
 import { describeContracts } from "./contracts-sheet";
 import { type ToteFacts, toteFacts } from "./facts";
+import { LOT_COLUMNS } from "./lots-blocks";
 import { describeLots } from "./lots-sheet";
 import { TOTES, toteSheetNames, type ToteSheet } from "./names";
 import { describeOwed } from "./owed-sheet";
 import { describeRegister } from "./register-sheet";
+import { type Printing, toPrint } from "./print";
 import { describeStatement } from "./statement-sheet";
+import { TICKET_COLUMNS } from "./tickets-block";
 
 export interface ToteSheetsQuestion {
   /** The book's tables as they stand. */
@@ -77,7 +81,7 @@ const described = (
   accounts: readonly string[],
   of: References,
 ): Readonly<Record<ToteSheet, SheetDescription>> => ({
-  register: describeRegister(facts, of),
+  register: inBooksGallon(describeRegister(facts, of), contents),
   contracts: describeContracts(facts, of.register),
   owed: describeOwed(facts, of),
   statement: describeStatement(facts, { ...of, accounts }),
@@ -95,7 +99,19 @@ const each = <T, U>(
 const placed = (
   descriptions: Readonly<Record<ToteSheet, SheetDescription>>,
   portable: boolean,
-): Placed => each(descriptions, (one) => place(one, { portable }));
+): Placed =>
+  each(descriptions, (one, key) =>
+    toPrint(place(one, { portable }), printing[key]),
+  );
+
+/** A sheet of several tables repeats its title: one table's headings over another would mislead. */
+const printing: Readonly<Record<ToteSheet, Printing>> = {
+  register: { columns: TICKET_COLUMNS, repeats: "tickets" },
+  contracts: { columns: 14 },
+  owed: { columns: 13, stopsAt: "entries" },
+  statement: { columns: 7, repeats: "statement" },
+  lots: { columns: LOT_COLUMNS, repeats: "lots", stopsAt: "overdraws" },
+};
 
 /** Text that refers to a place of each sheet from any other; without sheets, a stand-in while they are laid out. */
 const referencesTo = (sheets: Placed | undefined): References =>
@@ -118,8 +134,12 @@ const names = (sheets: Placed, facts: ToteFacts): readonly DefinedName[] => [
     glance: ["went_out.label", "long_enough"],
     money: "money",
     tickets: "tickets",
+    disputes: "disputes",
   }),
-  ...figureNames(TOTES, sheets.contracts, { contracts: "contracts" }),
+  ...figureNames(TOTES, sheets.contracts, {
+    contracts: "contracts",
+    freight: "freight",
+  }),
   ...figureNames(TOTES, sheets.owed, {
     accounts: "accounts",
     invoices: "invoices",
@@ -133,6 +153,7 @@ const names = (sheets: Placed, facts: ToteFacts): readonly DefinedName[] => [
   ...figureNames(TOTES, sheets.lots, {
     closes: ["bought.label", "unexplained"],
     lots: "lots",
+    overdraws: "overdraws",
   }),
   ...(facts.barrels > 0
     ? figureNames(TOTES, sheets.lots, { barrels: "barrels" })

@@ -80,7 +80,7 @@ export const whatMovesBlock = (facts: {
   ],
 });
 
-export const movedGlanceBlock: Block = {
+export const movedGlanceBlock: Extract<Block, { readonly kind: "lines" }> = {
   kind: "lines",
   title: "At a glance",
   lines: [

@@ -1,4 +1,5 @@
 import { fixedAddress, sheetReference } from "../address";
+import { ownOverheadsAs } from "../costing/season-before";
 import type { ChartDescription, SheetDescription } from "../model";
 import { place, type PlacedSheet } from "../place";
 import {
@@ -89,7 +90,15 @@ function describe(
         products: listReference("list.product"),
         drawn: drawn ?? facts.firstProduct,
       }),
-      movedGlanceBlock,
+      facts.rolled
+        ? {
+            ...movedGlanceBlock,
+            lines: [
+              ...movedGlanceBlock.lines,
+              ownOverheadsAs(listReference("own_overheads")),
+            ],
+          }
+        : movedGlanceBlock,
       pictureBlock,
       { kind: "notes", lines: ["", "", ""] },
       stepsBlock,

@@ -26,7 +26,7 @@ import {
   type MaterialCost,
   materialCost,
 } from "./material-cost";
-import { type Drivers, type Overhead, overheadShare } from "./overhead-share";
+import { type Drivers, type Overhead, overheadParts } from "./overhead-share";
 import { syrupCost, syrupPerBottle } from "./syrup-per-bottle";
 
 /** Everything a bottle's cost follows from; what is undefined is missing and withholds the total. */
@@ -64,6 +64,8 @@ export interface BottleCost {
   }[];
   readonly direct: ByMethod;
   readonly overhead: Money | undefined;
+  /** The closed season that some of the overheads, and so the full cost, are estimated from. */
+  readonly estimateFrom: number | undefined;
   readonly full: ByMethod;
   readonly perCase: ByMethod;
   /** What has to be entered before there is a total. */
@@ -113,7 +115,14 @@ export function bottleCost(facts: BottleFacts): BottleCost {
     : undefined;
   const labour = labourOf(line, bottles);
   const heat = heatOf(facts, line, need);
-  const overheads = overheadsOf(facts, line);
+  const overheads = overheadParts(facts.overheads, {
+    ...facts.season,
+    own: {
+      gallons: (bottles * facts.fill) / LITRES_PER_GALLON,
+      hours: line?.hours ?? 0,
+      line: line?.line.name ?? "",
+    },
+  });
   const overhead = total(
     overheads.map(({ cost }) => cost && share(cost, bottles)),
   );
@@ -121,6 +130,7 @@ export function bottleCost(facts: BottleFacts): BottleCost {
     total([syrup[method], purge[method], material, freight, labour, heat]),
   );
   const full = mapMethods(direct, (amount) => total([amount, overhead]));
+  const estimated = overheads.find((part) => part.estimateFrom !== undefined);
   return {
     choice,
     syrupPerBottle: each,
@@ -137,6 +147,7 @@ export function bottleCost(facts: BottleFacts): BottleCost {
     ],
     direct,
     overhead,
+    estimateFrom: estimated?.estimateFrom,
     full,
     perCase: mapMethods(full, (amount) => as<Money>(amount * facts.perCase)),
     missing: [
@@ -220,22 +231,6 @@ function heatOf(
     bottles,
   );
 }
-
-const overheadsOf = (
-  facts: BottleFacts,
-  line: LineOption | undefined,
-): readonly { readonly item: string; readonly cost: Money | undefined }[] =>
-  facts.overheads.map((overhead) => ({
-    item: overhead.item,
-    cost: overheadShare(overhead, {
-      ...facts.season,
-      own: {
-        gallons: (facts.bottles * facts.fill) / LITRES_PER_GALLON,
-        hours: line?.hours ?? 0,
-        line: line?.line.name ?? "",
-      },
-    }),
-  }));
 
 const share = (amount: number, bottles: number): Money =>
   as<Money>(amount / bottles);

@@ -16,9 +16,18 @@ export function toteNet(
     throw unusable(
       `tare: ${poundsText(tare)} lb is not below the gross ${poundsText(gross)} lb; the two may be swapped`,
     );
+  refuseAbovePlate(gross, plateLimit);
+  return as<Kilograms>(leftOf(gross, [tare]));
+}
+
+/** A tote above what its plate allows has no answer (#N/A): it may not move. Without a limit there is nothing to hold it to. */
+export function refuseAbovePlate(
+  gross: Kilograms,
+  plateLimit: Kilograms | undefined,
+  name = "gross",
+): void {
   if (plateLimit !== undefined && gross > plateLimit)
     throw unanswerable(
-      `gross: ${poundsText(gross)} lb is above the ${poundsText(plateLimit)} lb on the tote's plate; draw off ${poundsText(as<Kilograms>(gross - plateLimit))} lb and weigh again`,
+      `${name}: ${poundsText(gross)} lb is above the ${poundsText(plateLimit)} lb on the tote's plate; draw off ${poundsText(as<Kilograms>(gross - plateLimit))} lb and weigh again`,
     );
-  return as<Kilograms>(leftOf(gross, [tare]));
 }

@@ -154,7 +154,7 @@ test("every lot closes over the season: there, in, out and left", () => {
   ]);
   const sheet = sheetOf(written, "Binder lots");
   const closes = sheet.cells.filter(
-    ({ column, formula }) => column === 12 && formula !== undefined,
+    ({ column, formula }) => column === 13 && formula !== undefined,
   );
   expect(closes).toHaveLength(lots.length);
   for (const { value } of closes) expect(value).toBe("yes");

@@ -45,6 +45,7 @@ describe("1,200 bottles of the inn's 250 mL label", () => {
       "directPerBottle",
       "overheadPerBottle",
       "costPerBottle",
+      "estimateFromSeason",
       "perCase",
       "prices",
       "findings",

@@ -1,10 +1,18 @@
-import { mkdtempSync, readdirSync, readFileSync, rmSync } from "node:fs";
+import {
+  cpSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  writeFileSync,
+} from "node:fs";
 import { tmpdir } from "node:os";
 import path from "node:path";
 import type { PlanAnswer } from "../../../src/apps/cli/plan-answer";
 import { readXlsx } from "../../../src/hosts/file/read-xlsx";
 import { runPlanNames } from "../../../src/sheets/run-plan/names";
 import { root } from "../../architecture/project-files";
+import { barePlanSettings } from "../../book/csv-folder";
 import { run } from "./array-terminal";
 
 const demo = path.join(root, "sample-workbooks/fernkettle-hollow");
@@ -34,11 +42,11 @@ test("a run is answered as one object, with these figures among others", async (
     line: { name: "Small pair", ratePerHour: 720 },
     crossoverBottles: 6853,
     start: "2026-11-26T07:00",
-    finish: "2026-11-26T09:35",
+    finish: "2026-11-26T09:50",
     kettleFills: 1,
     pallets: 2,
     lotCode: "26330-SP-0700",
-    bestBy: null,
+    bestBy: "2028-11-26",
   });
   expect(answer.lines.map(({ name }) => name)).toEqual([
     "Small A",
@@ -59,6 +67,22 @@ test("a run is answered as one object, with these figures among others", async (
   expect(answer.findings.length).toBeGreaterThan(0);
 });
 
+test("a farm that has not entered them gets no weights, no best-by and no break, and is told which settings are missing", async () => {
+  cpSync(demo, folder, { recursive: true });
+  const settings = path.join(folder, "farm_settings.csv");
+  writeFileSync(settings, barePlanSettings()(readFileSync(settings, "utf8")));
+  const { said } = await run(["plan", folder, ...asked, "--json"]);
+  const answer = JSON.parse(said.join("")) as PlanAnswer;
+  expect(answer).toMatchObject({
+    finish: "2026-11-26T09:35",
+    bestBy: null,
+    load: { caseLb: null, allLb: null },
+  });
+  const told = answer.findings.map(({ found }) => found).join("; ");
+  expect(told).toContain("“Empty case” and “Empty pallet” in Settings");
+  expect(told).toContain("“Best-by months” in Settings");
+});
+
 test("at a terminal the plan is read from the top: line, hours, kettle with its caution, lots, materials", async () => {
   const { said } = await run(["plan", demo, ...asked]);
   const text = said.join("\n");
@@ -68,7 +92,7 @@ test("at a terminal the plan is read from the top: line, hours, kettle with its 
   expect(text).toContain(
     "Saves $426.14 against Big line; even at 6,853 bottles, 572 cases",
   );
-  expect(text).toContain("Finish: 2026-11-26 09:35, begun 2026-11-26 07:00");
+  expect(text).toContain("Finish: 2026-11-26 09:50, begun 2026-11-26 07:00");
   expect(text).toContain("Syrup at filling temperature scalds at once.");
   expect(text).toMatch(/LBL-PL-F +1,250 +0 +1,250 +1,250 +2026-11-17/);
 });

@@ -42,6 +42,7 @@ test("a quote comes as one object with exactly these figures", async () => {
     "asOf",
     "goalOn",
     "leftovers",
+    "estimateFromSeason",
     "tiers",
     "setUpFees",
     "validUntil",

@@ -9,6 +9,7 @@ import { tmpdir } from "node:os";
 import path from "node:path";
 import type { CarriedBalance } from "../../../src/book/season-roll/opening";
 import { readXlsx } from "../../../src/hosts/file/read-xlsx";
+import { writeXlsx } from "../../../src/hosts/file/write-xlsx";
 import { compareWorkbooks } from "../../../src/sheets/compare/compare-workbooks";
 import { root } from "../../architecture/project-files";
 import { run } from "./array-terminal";
@@ -126,3 +127,81 @@ test("a file that is no book is refused and nothing is written", async () => {
   const { code } = await run(["roll", empty, "--season", "2027", "--out", out]);
   expect([code, existsSync(out)]).toEqual([2, false]);
 });
+
+test("the new book's costs say what they are estimated from, at a terminal, in JSON and as a finding", async () => {
+  const asked = ["cost", next, "--product", "G250-AM", "--bottles", "9000"];
+  const text = (await run(asked)).said.join("\n");
+  expect(text).toContain("Full cost: estimate from season 2026");
+  expect(text).toContain("full costs are an estimate from season 2026");
+  const json = JSON.parse((await run([...asked, "--json"])).said.join("")) as {
+    readonly estimateFromSeason: number | null;
+    readonly costPerBottle: { readonly replacement: number };
+  };
+  expect(json.estimateFromSeason).toBe(2026);
+  const old = JSON.parse(
+    (await run(["cost", demo, ...asked.slice(2), "--json"])).said.join(""),
+  ) as typeof json;
+  expect(old.estimateFromSeason).toBeNull();
+  expect(json.costPerBottle.replacement).toBeCloseTo(
+    old.costPerBottle.replacement,
+    9,
+  );
+  expect((await run(["prices", next])).said.join("\n")).toContain(
+    "Full cost: estimate from season 2026",
+  );
+});
+
+test("a lot traced in the new book ends in what was used before, which is no sale", async () => {
+  const { said } = await run(["trace", next, "26-03"]);
+  expect(said.join("\n")).toContain(
+    "season before used before 2027: 5,725 lb; that season's book says where it went",
+  );
+});
+
+test("sheets of your own are named and left only when that is agreed", async () => {
+  const own = path.join(folder, "own.xlsx");
+  const book = await workbook(next);
+  const cells = [{ row: 0, column: 0, value: "call Ada about drums" }];
+  const plain = { tables: [], validations: [], merges: [], widths: {} };
+  writeFileSync(
+    own,
+    await writeXlsx({
+      ...book,
+      sheets: [
+        ...book.sheets.map((sheet) =>
+          sheet.name === "Wages"
+            ? {
+                ...sheet,
+                cells: [...sheet.cells, { row: 40, column: 9, value: "Ada" }],
+              }
+            : sheet,
+        ),
+        {
+          ...plain,
+          name: "My notes",
+          cells,
+          heights: {},
+          frozen: { rows: 0, columns: 0 },
+        },
+      ],
+      names: [{ name: "drum_rent", refersTo: "Wages!$J$41" }],
+    }),
+  );
+  const out = path.join(folder, "left.xlsx");
+  const asked = ["roll", own, "--season", "2027", "--out", out];
+  const refused = await run(asked);
+  expect([refused.code, existsSync(out)]).toEqual([2, false]);
+  expect(refused.complained).toEqual([
+    "The new book would not hold the sheet “My notes”, what stands beside the tables on “Wages” and the name “drum_rent” of the old one, so nothing was written; add --leave-sheets if they may stay in the old book alone.",
+  ]);
+  const agreed = await run([...asked, "--leave-sheets", "--json"]);
+  expect([agreed.code, existsSync(out)]).toEqual([0, true]);
+  expect(
+    (JSON.parse(agreed.said.join("")) as { readonly leftBehind: string[] })
+      .leftBehind,
+  ).toEqual([
+    "the sheet “My notes”",
+    "what stands beside the tables on “Wages”",
+    "the name “drum_rent”",
+  ]);
+}, 120_000);

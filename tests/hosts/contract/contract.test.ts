@@ -204,6 +204,89 @@ test("what was applied is taken back alike, once, and the workbook is what it wa
   );
 });
 
+/** Cells beside a table, as our columns beside a ledger are. */
+const beside: Change = {
+  ...nothing,
+  says: "worth in kilograms",
+  fill: [
+    {
+      sheet: "farm SETTINGS",
+      cells: [
+        { row: 4, column: 20, value: "Doubled" },
+        { row: 4, column: 21, value: "Text" },
+        ...[5, 6, 7, 9].flatMap((row) => [
+          {
+            row,
+            column: 20,
+            formula: `=ROW(A${row + 1})*2`,
+            style: { format: "0.00" },
+          },
+          { row, column: 21, value: `0${row}` },
+        ]),
+      ],
+    },
+  ],
+};
+
+test("blank cells are filled alike", async () => {
+  const { answers } = await agree(book, async (host) => {
+    await host.apply(beside);
+    return [await host.readArea("Farm settings", 4, 20, 6, 2)];
+  });
+  expect(answers[0]).toEqual([
+    ["Doubled", "Text"],
+    [12, "05"],
+    [14, "06"],
+    [16, "07"],
+    [null, null],
+    [20, "09"],
+  ]);
+});
+
+test("filled cells are blank again when it is taken back", async () => {
+  const { workbook } = await agree(book, async (host) => {
+    await host.apply(beside);
+    await host.apply({ ...beside, fill: [] });
+    return [await host.undo(), await host.undo()];
+  });
+  expect(comparable(workbook, { results: true })).toEqual(
+    comparable(book, { results: true }),
+  );
+});
+
+test("cells that are in use are not filled, and filled cells that were changed stay", async () => {
+  const { answers } = await agree(book, async (host) => {
+    await host.setCell({ sheet: "Farm settings", row: 8, column: 20 }, "mine");
+    const before = await host.readArea("Farm settings", 0, 0, 12, 24);
+    const refused = await refusal(host.apply(beside));
+    const after = await host.readArea("Farm settings", 0, 0, 12, 24);
+    await host.setCell({ sheet: "Farm settings", row: 8, column: 20 }, null);
+    await host.apply(beside);
+    await host.setCell({ sheet: "Farm settings", row: 9, column: 21 }, "10");
+    const changed = await refusal(host.undo());
+    await host.setCell({ sheet: "Farm settings", row: 9, column: 21 }, "09");
+    return [
+      refused,
+      JSON.stringify(before) === JSON.stringify(after),
+      changed,
+      await host.undo(),
+      await refusal(
+        host.apply({
+          ...beside,
+          fill: [{ sheet: "Lost", cells: [{ row: 0, column: 0, value: 1 }] }],
+        }),
+      ),
+    ];
+  });
+  expect(answers).toEqual([
+    "'Farm settings'!U9 is in use, so nothing was put into 'Farm settings'!U5:V10",
+    true,
+    "the cells 'Farm settings'!U5:V10 have been changed since they were filled, so they stay; clear them by hand if they are not wanted",
+    "worth in kilograms",
+    'there is no sheet "Lost"',
+  ]);
+});
+
 test("rows and sheets somebody has typed over stay alike", async () => {
   await agree(book, async (host) => {
     await host.apply(withTable);

@@ -18,6 +18,15 @@ const change: Change = {
     { table: "Lots", rows: [{ Lot: "D4", "Left lb": 20 }, { Lot: "E5" }] },
     { table: "Empty", rows: [{ First: "a", Second: 1 }, { First: "b" }] },
   ],
+  fill: [
+    {
+      sheet: "Farm settings",
+      cells: [
+        { row: 30, column: 5, value: "Net" },
+        { row: 31, column: 5, formula: "=1+2", style: { format: "0.0" } },
+      ],
+    },
+  ],
   addSheets: [
     {
       ...emptySheet("Totals"),
@@ -189,7 +198,7 @@ test("when Excel is gone for good the pane says what may be left, and says so ag
       ? { code: "ServiceNotAvailable", beforeAction: n === 2 ? 45 : 0 }
       : undefined;
   const left =
-    "look for the sheet “Totals”, 2 rows at the end of Lots, 2 rows at the end of Empty, names from kegs_worth on";
+    "look for the sheet “Totals”, 2 rows at the end of Lots, 2 rows at the end of Empty, the cells 'Farm settings'!F31:F32, names from kegs_worth on";
   await expect(host.apply(change)).rejects.toThrow(
     `Part of two lots and the sheet “Totals” may be left in the workbook, because Excel did not let it be taken out either: ${left}`,
   );

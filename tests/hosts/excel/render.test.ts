@@ -204,6 +204,40 @@ test("the printed page is set up as the sheet says", async () => {
   });
 });
 
+test("only the columns that are meant for the page print", async () => {
+  await added([
+    {
+      ...emptySheet("Register"),
+      cells: [{ row: 8, column: 30, value: "working" }],
+      print: {
+        paper: "letter",
+        landscape: true,
+        fit: "one page wide",
+        upTo: { columns: 14 },
+      },
+    },
+  ]);
+  expect(book.state.sheets[1]?.page).toMatchObject({ printArea: "A1:N9" });
+});
+
+test("a wide sheet is printed on pages side by side, each beginning with the first column", async () => {
+  await added([
+    {
+      ...emptySheet("Wide"),
+      print: {
+        paper: "letter",
+        landscape: true,
+        fit: "one page wide",
+        across: 3,
+      },
+    },
+  ]);
+  expect(book.state.sheets[1]?.page).toMatchObject({
+    zoom: { horizontalFitToPages: 3 },
+    titleColumns: "$A:$A",
+  });
+});
+
 test("a list Excel cannot hold is refused before anything is written", async () => {
   await expect(added(richWorkbook.sheets)).rejects.toThrow(
     'Farm settings, B3: the choice "Amber, rich" has a comma',

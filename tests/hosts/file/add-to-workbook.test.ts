@@ -9,6 +9,7 @@ import { addToWorkbook } from "../../../src/hosts/file/patch/add-to-workbook";
 import { readXlsx } from "../../../src/hosts/file/read-xlsx";
 import type { Sheet } from "../../../src/sheets/workbook";
 import { convertWithLibreOffice } from "../../support/libre-office";
+import { crowdedParts, crowdedWorkbook } from "./crowded-workbook";
 import { fernkettleBook } from "./fernkettle-book";
 import { type Stranger, strangers } from "./strangers";
 
@@ -16,7 +17,14 @@ let known: readonly Stranger[];
 let totes: Sheet;
 
 beforeAll(async () => {
-  known = await strangers();
+  known = [
+    ...(await strangers()),
+    {
+      title: "one with macros, slicers, a calculation chain and custom XML",
+      fileName: "crowded.xlsm",
+      bytes: await crowdedWorkbook(),
+    },
+  ];
   totes = {
     name: "Tare & tally",
     cells: [
@@ -70,7 +78,7 @@ const names = [{ name: "our_net", refersTo: "'Tare & tally'!$B$2" }];
 const touched =
   /^\[Content_Types\]\.xml$|^xl\/workbook\.xml$|^xl\/_rels\/workbook\.xml\.rels$|^xl\/styles\.xml$/;
 
-test.each([0, 1, 2, 3, 4])(
+test.each([0, 1, 2, 3, 4, 5])(
   "stranger %# gains a sheet, and every part not named beforehand stays byte for byte as it was",
   async (i) => {
     const { bytes, fileName } = known[i] as Stranger;
@@ -145,13 +153,31 @@ test("a whole farm book goes in beside a stranger's sheets, and the same book do
   );
 });
 
+test("macros, slicers, the calculation chain, custom XML, printer settings and unknown extensions stay as they were", async () => {
+  const { bytes, fileName } = known[5] as Stranger;
+  const before = unpack(bytes);
+  const after = unpack(
+    await addToWorkbook(bytes, fileName, { sheets: [totes], names }),
+  );
+  for (const part of crowdedParts) {
+    expect(before[part]?.length).toBeGreaterThan(0);
+    expect(after[part]).toEqual(before[part]);
+  }
+  const text = (part: string): string => new TextDecoder().decode(after[part]);
+  expect(text("xl/workbook.xml")).toContain(
+    '<un:known xmlns:un="urn:example:nobody">kept</un:known>',
+  );
+  expect(text("xl/workbook.xml")).toContain("slicerCache r:id");
+  expect(text("[Content_Types].xml")).toContain("macroEnabled");
+});
+
 describe("other programs", () => {
   const folder = mkdtempSync(join(tmpdir(), "added-"));
   afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
   test("print the old pages as before and open the new sheet", async () => {
     const files = await Promise.all(
-      known.slice(0, 4).flatMap(({ bytes }, i) =>
+      known.flatMap(({ bytes }, i) =>
         [
           ["before", async () => bytes] as const,
           [

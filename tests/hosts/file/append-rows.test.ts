@@ -86,6 +86,42 @@ test("rows come after the last one, with the table's looks and formulas, and lea
   expect(checkPackage(after)).toEqual([]);
 });
 
+test("the blank row an empty table has to have is filled first", async () => {
+  const [sheet] = book().sheets;
+  if (!sheet) throw new Error("no sheet");
+  const empty: Workbook = {
+    title: "",
+    names: [],
+    sheets: [
+      {
+        ...sheet,
+        cells: sheet.cells.filter(
+          ({ row, formula }) => row !== 3 || formula !== undefined,
+        ),
+      },
+    ],
+  };
+  const after = appendRows(
+    await writeXlsx(empty),
+    "totes.xlsx",
+    "OurTotes",
+    more,
+  );
+  const { workbook } = await readXlsx(after, "totes.xlsx");
+  const [grown] = workbook.sheets;
+  expect(grown?.tables[0]?.area).toEqual({
+    row: 2,
+    column: 1,
+    rows: 3,
+    columns: 3,
+  });
+  const at = (row: number, column: number) =>
+    grown?.cells.find((c) => c.row === row && c.column === column);
+  expect([at(3, 1)?.value, at(4, 1)?.value]).toEqual(["W-2 <&>", "W-3"]);
+  expect(at(3, 3)?.formula).toBe("=OurTotes[[#This Row],[Gross]]-132");
+  expect(checkPackage(after)).toEqual([]);
+});
+
 test("in a stranger's workbook only the table and its sheet are written to", async () => {
   for (const { bytes, fileName } of await strangers()) {
     const added = await addToWorkbook(bytes, fileName, book());

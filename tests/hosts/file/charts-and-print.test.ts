@@ -74,6 +74,20 @@ const workbook: Workbook = {
       ...sheet("One page"),
       print: { paper: "a4", landscape: false, fit: "one page" },
     },
+    {
+      ...sheet("Side by side"),
+      print: {
+        paper: "letter",
+        landscape: true,
+        fit: "one page wide",
+        across: 3,
+        headings: { first: 4, rows: 1 },
+      },
+    },
+    {
+      ...sheet("Wide"),
+      print: { paper: "a4", landscape: true, fit: "one page wide", across: 2 },
+    },
   ],
 };
 
@@ -142,7 +156,19 @@ describe("another program", () => {
     await reader.xlsx.readFile(file);
     expect(
       reader.worksheets.map(({ pageSetup }) => pageSetup.printTitlesRow),
-    ).toEqual([undefined, "1:2", undefined]);
+    ).toEqual([undefined, "1:2", undefined, "5:5", undefined]);
+    expect(
+      reader.worksheets.map(({ pageSetup }) => [
+        pageSetup.fitToWidth,
+        pageSetup.printTitlesColumn,
+      ]),
+    ).toEqual([
+      [undefined, undefined],
+      [1, undefined],
+      [1, undefined],
+      [3, "A:A"],
+      [2, "A:A"],
+    ]);
     const [pdf = ""] = convertWithLibreOffice([file], { to: "pdf" });
     const bytes = readFileSync(pdf);
     rmSync(dirname(pdf), { recursive: true, force: true });

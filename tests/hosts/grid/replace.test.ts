@@ -45,6 +45,25 @@ test.each([
   },
 );
 
+test("answers that fill several cells do not shrink when their workbook gives way to another", async () => {
+  const session = new GridSession(
+    (refusals) => startHeadless(standIns, refusals),
+    bookOf([{ row: 0, column: 0, formula: "=SYRUP.LADDER(3)" }]),
+  );
+  try {
+    await session.settled();
+    let runs = 0;
+    session.settling.onStart(() => {
+      runs += 1;
+    });
+    await session.replace(formulas([3, 4]));
+    await session.settled();
+    expect(runs).toBe(1);
+  } finally {
+    session.dispose();
+  }
+});
+
 test("a late check of what was typed asks nothing of a workbook that has given way to another", async () => {
   const session = new GridSession(
     (refusals) => startHeadless(standIns, refusals),

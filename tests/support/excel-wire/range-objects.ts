@@ -70,6 +70,7 @@ export function rangeObject(
       NumberFormat: (given: unknown) =>
         write(given, (format, row, column) => {
           changeCell(sheet, row, column, { format: String(format) });
+          if (format === "General") dropFormat(sheet, row, column);
         }),
     },
     open: {
@@ -165,6 +166,13 @@ export function changeCell(
     ...(sheet.cells.get(key) ?? { value: null }),
     ...change,
   });
+}
+
+/** "General" is how a cell without a format of its own says so. */
+function dropFormat(sheet: SheetState, row: number, column: number): void {
+  const key = placeKey(row, column);
+  const { format: _, ...rest } = sheet.cells.get(key) ?? { value: null };
+  keepCell(sheet, key, rest);
 }
 
 function keepCell(sheet: SheetState, key: string, cell: CellState): void {

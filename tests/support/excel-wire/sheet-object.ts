@@ -104,7 +104,11 @@ function pageObject(sheet: SheetState): WireObject {
       PaperSize: keep("paperSize"),
       Zoom: keep("zoom"),
     },
-    call: { SetPrintTitleRows: (rows: string) => keep("titleRows")(rows) },
+    call: {
+      SetPrintTitleRows: (rows: string) => keep("titleRows")(rows),
+      SetPrintTitleColumns: (columns: string) => keep("titleColumns")(columns),
+      SetPrintArea: (area: string) => keep("printArea")(area),
+    },
     open: {
       HeadersFooters: () => ({
         kind: "HeaderFooterGroup",

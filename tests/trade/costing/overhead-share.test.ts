@@ -3,6 +3,7 @@ import { as, type Money, type Share } from "../../../src/measures/quantity";
 import {
   type Drivers,
   type Overhead,
+  overheadPart,
   overheadShare,
 } from "../../../src/trade/costing/overhead-share";
 
@@ -157,5 +158,63 @@ test("a line's bill is carried by its own hours only, all of it", () => {
         ),
       ).toBe(0);
     }),
+  );
+});
+
+test("a season before is shared over while it did more, by the bill's own driver, and the part is then an estimate", () => {
+  const before = {
+    season: 2025,
+    runs: 20,
+    lots: 12,
+    gallons: 4000,
+    hours: [{ line: "Small pair", hours: 80 }],
+  };
+  const of = (driver: string, over: Partial<Drivers> = {}) =>
+    overheadPart(bill({ driver, perYear: as<Money>(900) }), {
+      ...season,
+      before,
+      ...over,
+    });
+  // 900 ÷ 20 instead of ÷ 18; gallons are this season's own, 4,623 against 4,000.
+  expect(of("runs")).toEqual({
+    item: "Certification audit",
+    cost: 45,
+    estimateFrom: 2025,
+  });
+  expect(of("gallons packed")).toEqual({
+    item: "Certification audit",
+    cost: (900 * 43.937) / 4623,
+  });
+  // 12 + 20 are more than 13 + 18; 80 h on small lines more than 40.
+  expect(of("lots and runs").cost).toBeCloseTo(900 / 32, 9);
+  expect(of("small-line hours").cost).toBeCloseTo((900 * 2.5) / 80, 9);
+  // Equal is as much: no estimate any more.
+  expect(of("runs", { runs: 20 }).estimateFrom).toBeUndefined();
+  expect(of("medium-line hours").cost).toBeUndefined();
+});
+
+test("what a season before stands in for is never shared over less than either season", () => {
+  fc.assert(
+    fc.property(
+      anySeason,
+      anySeason,
+      fc.constantFrom("runs", "gallons packed", "big-line hours"),
+      (runs, then, driver) => {
+        const own = { gallons: 10, hours: 2, line: "Big line" };
+        const overhead = bill({ driver });
+        const [now, was, shared] = [
+          { ...seasonOf(runs, 3), own },
+          { ...seasonOf(then, 3), own },
+          {
+            ...seasonOf(runs, 3),
+            before: { ...seasonOf(then, 3), season: 2025 },
+            own,
+          },
+        ].map((of) => overheadShare(overhead, of));
+        const known = [now, was].flatMap((cost) => cost ?? []);
+        if (known.length === 0) expect(shared).toBeUndefined();
+        else expect(shared).toBeCloseTo(Math.min(...known), 9);
+      },
+    ),
   );
 });

@@ -11,6 +11,7 @@ import type { Section } from "./figure";
 import { fileFigures } from "./files";
 import { generalFigures } from "./general-library";
 import { longTableFigures } from "./long-tables";
+import { handoverFigures } from "./handover";
 import { lotFigures } from "./lots";
 import { benchmarksPage } from "./page";
 import { toteFigures } from "./totes";
@@ -108,6 +109,13 @@ function measurements(
         "The demo farm's products over and over; an edit against the same in an empty workbook, a file against the writing library alone. The grid's engine goes over every formula of a workbook after each edit, so its time grows with all of them.",
       yardstick: "Empty book or bare writer",
       figures: await priceListFigures(contents, long),
+    }),
+    async () => ({
+      title: "A copy handed over",
+      about:
+        "Sheets of the demo book already worked out: what a partner may see laid out anew, written, and its bytes searched for everything removed; against writing alone, and the search against the same search of the file in two halves.",
+      yardstick: "Written only or halves",
+      figures: await handoverFigures(contents, long),
     }),
     async () => ({
       title: "What is fetched",

@@ -1,6 +1,9 @@
-import type { Contents } from "../../../book/contents";
-import type { Book, BookRow } from "../../../book/book";
+import { bookTables, type Book, type BookRow } from "../../../book/book";
+import { type Contents, contentsOf } from "../../../book/contents";
 import { readBook } from "../../../book/read";
+import { checkTickets } from "../../../book/tickets/check-tickets";
+import { ticketFacts } from "../../../book/tickets/ticket-facts";
+import { lotUseRows, shipmentRow } from "../../../book/tickets/ticket-rows";
 import { totesOf } from "../../../book/totes";
 import { traceOf } from "../../../book/totes-trace";
 import { as, type DaySerial } from "../../../measures/quantity";
@@ -23,11 +26,29 @@ export async function toteFigures(
   const { book } = readBook(contents);
   const [long, short] = [longBook(book, 1), longBook(book, 10)];
   const day = as<DaySerial>(FIRST_DAY + TOTES);
+  const facts = ticketFacts(book, contents, { contract: "C-2604" });
+  const headings =
+    contentsOf(contents, bookTables.toteShipments)?.headings ?? [];
+  const posted = ({ toteShipments }: Book): unknown => {
+    const { lines } = checkTickets(pastedTickets(toteShipments.length), facts);
+    const ready = lines.flatMap((line) => line.ready ?? []);
+    if (ready.length < toteShipments.length)
+      throw new Error("a pasted ticket is not fit to post");
+    return [
+      ready.map((ticket) => shipmentRow(ticket, headings)),
+      ready.flatMap(lotUseRows),
+    ];
+  };
   const works: readonly {
     readonly work: string;
     readonly aim: number;
     readonly of: (book: Book) => unknown;
   }[] = [
+    {
+      work: `${TOTES.toLocaleString("en-US")} pasted tickets checked and made into rows`,
+      aim: 1000,
+      of: posted,
+    },
     {
       work: `The register of ${TOTES.toLocaleString("en-US")} totes with contracts and accounts`,
       aim: 1000,
@@ -59,6 +80,15 @@ export async function toteFigures(
   }
   return figures;
 }
+
+const pastedTickets = (count: number): string =>
+  [
+    "ticket,date,gross,tare,brix,lot",
+    ...Array.from(
+      { length: count },
+      (_, i) => `N-${i},2026-11-20,${3040 + (i % 9)},132,66.6,26-06`,
+    ),
+  ].join("\n");
 
 /** The farm's book with a tote a day for decades, each invoiced and paid, and five draws a tote. */
 function longBook(from: Book, divided: number): Book {

@@ -19,7 +19,15 @@ import {
   copyFor,
   type CopyQuestion,
 } from "../../../sheets/handover/copy";
+import { copyIn } from "../../../sheets/words/french-copy";
+import type { Language } from "../../../sheets/words/language";
+import {
+  copyInUnits,
+  type UnitSystem,
+  unitSystemOf,
+} from "../../../sheets/metric/unit-system";
 import { askedText } from "../../../sheets/handover/read-asked";
+import { LanguageChoice } from "../language-choice";
 import { useAnnounce } from "../last-write";
 import { sentenceOf, type OpenBook } from "../open-book";
 import { Section } from "../section";
@@ -28,6 +36,7 @@ import { deliver } from "./deliver";
 import { offered, type Offered, openSheets } from "./open-sheets";
 import { PreviewView } from "./preview-view";
 import { TopicTicks } from "./topic-ticks";
+import { UnitsChoice } from "./units-choice";
 
 /** "Hand over a copy": which sheets, for whom, what of them, and what that leaves out, before a file is made. */
 export function HandoverView(props: {
@@ -40,6 +49,8 @@ export function HandoverView(props: {
   const [audience, setAudience] = useState<Audience>("partner");
   const [ticks, setTicks] = useState<Ticks>(noTicks);
   const [chosen, setChosen] = useState<readonly string[]>([]);
+  const [language, setLanguage] = useState<Language>("en");
+  const [units, setUnits] = useState(() => unitSystemOf(book.tables));
   const [busy, setBusy] = useState(false);
   const [unwritten, setUnwritten] = useState<string>();
   const offers = useOffers(host, book);
@@ -50,8 +61,8 @@ export function HandoverView(props: {
   );
   const { question, trouble } = useQuestion(host, book, wanted);
   const made = useMemo(
-    () => question && madeOf({ ...question, audience, ticks }),
-    [question, audience, ticks],
+    () => question && madeOf({ ...question, audience, ticks }, units),
+    [question, audience, ticks, units],
   );
   if (!offers) return <Spinner label="Looking for sheets …" />;
   if (offers.length === 0)
@@ -61,17 +72,18 @@ export function HandoverView(props: {
         workbook yet. Build one, and a copy of it can leave the house here.
       </p>
     );
-  const copy = made && "copy" in made ? made.copy : undefined;
+  const ready = made && "copy" in made ? made : undefined;
   const wrong =
     unwritten ??
     trouble ??
     (made && "trouble" in made ? made.trouble : undefined);
-  const write = async (ready: Copy): Promise<void> => {
+  const write = async (copy: Copy): Promise<void> => {
     setBusy(true);
     setUnwritten(undefined);
     try {
       const name = `${wanted.map(({ words }) => words).join(", ")} for ${audience}`;
-      announce({ says: await deliver(host, ready, name) });
+      const read = copyInUnits(copyIn(copy, language), units);
+      announce({ says: await deliver(host, read, name) });
     } catch (problem) {
       setUnwritten(sentenceOf(problem));
     } finally {
@@ -122,18 +134,20 @@ export function HandoverView(props: {
           ))}
         </RadioGroup>
       </Section>
+      <LanguageChoice value={language} change={setLanguage} />
+      <UnitsChoice value={units} change={setUnits} />
       <TopicTicks audience={audience} ticks={ticks} change={setTicks} />
       {wrong !== undefined && <p role="alert">{wrong}</p>}
       {wanted.length > 0 && !question && !trouble && (
         <Spinner label="Reading the sheets …" />
       )}
-      {copy && <PreviewView preview={copy.preview} />}
+      {ready && <PreviewView preview={ready.preview} />}
       <div>
         <Button
           appearance="primary"
-          disabled={busy || !copy}
+          disabled={busy || !ready}
           icon={busy ? <Spinner size="tiny" /> : null}
-          onClick={() => copy && void write(copy)}
+          onClick={() => ready && void write(ready.copy)}
         >
           {busy ? "Writing and searching the copy …" : "Write the copy"}
         </Button>
@@ -145,11 +159,16 @@ export function HandoverView(props: {
   );
 }
 
+/** The copy in the book's own units and language, and what its reader's units leave of it. */
 function madeOf(
   question: CopyQuestion,
-): { readonly copy: Copy } | { readonly trouble: string } {
+  units: UnitSystem,
+):
+  | { readonly copy: Copy; readonly preview: Copy["preview"] }
+  | { readonly trouble: string } {
   try {
-    return { copy: copyFor(question) };
+    const copy = copyFor(question);
+    return { copy, preview: copyInUnits(copy, units).preview };
   } catch (problem) {
     return { trouble: sentenceOf(problem) };
   }

@@ -12,7 +12,7 @@ import { usePaneStyles } from "../styles";
 /** What the copy keeps, removes and fixes, with the reasons, before anything is written. */
 export function PreviewView(props: { readonly preview: Preview }): ReactNode {
   const pane = usePaneStyles();
-  const { sheets, tables } = props.preview;
+  const { sheets, tables, leftInUnit = [] } = props.preview;
   return (
     <>
       {sheets.map((sheet) => (
@@ -24,6 +24,20 @@ export function PreviewView(props: { readonly preview: Preview }): ReactNode {
             The formulas read them, so they stand on a sheet of their own:{" "}
             {tables.map(({ name, rows }) => `${name} ${rows}`).join(", ")}.
           </p>
+        </Section>
+      )}
+      {leftInUnit.length > 0 && (
+        <Section title="Not in metric">
+          <ul className={pane.list}>
+            {leftInUnit.map(({ sheet, what, why }) => (
+              <li key={`${sheet}|${what}`}>
+                <p className={pane.plain}>
+                  {sheet}: {what}
+                </p>
+                <p className={pane.quiet}>{why}</p>
+              </li>
+            ))}
+          </ul>
         </Section>
       )}
     </>

@@ -2,6 +2,8 @@ import { bookTables } from "../../../book/book";
 import type { Column } from "../../../book/table";
 import { readCell } from "../../../functions/read-cell";
 import type { TableContents, TableRows } from "../../../hosts/host";
+import { gallonIn, withWhereToSay } from "../../../book/gallon";
+import type { Gallon } from "../../../measures/gallon";
 import { CannotAnswer, unusable } from "../../../measures/cannot-answer";
 import { readNumber } from "../../../measures/read-number";
 import { fromHouse, unitNamed } from "../../../measures/units";
@@ -35,17 +37,20 @@ export function readDraft(
       return how();
     } catch (problem) {
       if (!(problem instanceof CannotAnswer)) throw problem;
-      troubles[field] = problem.message;
+      troubles[field] = withWhereToSay(problem.message);
       return undefined;
     }
   };
+  const gallon = gallonIn(tables);
   const code = draft.fields.product.trim();
   const products: Record<string, CellValue> = {};
   const columns: Readonly<Record<string, Column>> = bookTables.products.columns;
   for (const field of productFields) {
     const column = columns[field];
     if (!column) continue;
-    const value = read(field, () => cellOf(column, draft.fields[field]));
+    const value = read(field, () =>
+      cellOf(column, draft.fields[field], gallon),
+    );
     if (value !== undefined && value !== null) products[column.heading] = value;
   }
   if (
@@ -111,7 +116,7 @@ function needed(typed: string, sentence: string): string {
  * The value for the worksheet: the term checks it, and a quantity is then written in the column's own unit.
  * Blank stays blank where it may.
  */
-function cellOf(column: Column, typed: string): CellValue {
+function cellOf(column: Column, typed: string, gallon: Gallon): CellValue {
   const written = typed.trim();
   if (written === "") {
     if (column.mayBeBlank || column.blankIs !== undefined) return null;
@@ -119,7 +124,7 @@ function cellOf(column: Column, typed: string): CellValue {
       `Needed: ${column.term.about}, like ${column.term.example}.`,
     );
   }
-  const read = readCell(column.term, written, column.term.label);
+  const read = readCell(column.term, written, column.term.label, gallon);
   return asWritten(column.term, read, written);
 }
 

@@ -3,9 +3,10 @@ import { CannotAnswer } from "../../../measures/cannot-answer";
 import { billOfLading } from "../../../sheets/papers/bill-of-lading";
 import { paperFacts } from "../../../sheets/papers/facts";
 import type { Paper } from "../../../sheets/papers/page";
-import { toteCodes } from "../../../sheets/papers/tote-codes";
+import { farmCodes, toteCodes } from "../../../sheets/papers/tote-codes";
 import { type DrawBars, toteLabel } from "../../../sheets/papers/tote-label";
 import { weightTicket } from "../../../sheets/papers/weight-ticket";
+import type { Language } from "../../../sheets/words/language";
 import { sentence } from "../sentence";
 
 export const paperKinds = [
@@ -23,6 +24,8 @@ export function paperAsked(
     readonly kind: PaperKind;
     readonly prefix: string;
     readonly item: string;
+    readonly serial?: string;
+    readonly language?: Language;
   },
   draw: DrawBars,
 ): { readonly paper: Paper } | { readonly trouble: string } {
@@ -30,11 +33,18 @@ export function paperAsked(
     const facts = paperFacts(book, asked.ticket);
     switch (asked.kind) {
       case "weight ticket":
-        return { paper: weightTicket(facts) };
+        return { paper: weightTicket(facts, asked.language) };
       case "bill of lading":
-        return { paper: billOfLading(facts) };
+        return { paper: billOfLading(facts, asked.language) };
       case "tote label":
-        return { paper: toteLabel(facts, toteCodes(facts, asked), draw) };
+        return {
+          paper: toteLabel(
+            facts,
+            toteCodes(facts, farmCodes(book, asked)),
+            draw,
+            asked.language,
+          ),
+        };
     }
   } catch (problem) {
     if (!(problem instanceof CannotAnswer)) throw problem;

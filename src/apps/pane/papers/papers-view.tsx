@@ -1,8 +1,15 @@
 import { useEffect, useMemo, useRef, useState, type ReactNode } from "react";
 import { Button } from "@fluentui/react-components";
 import type { Book } from "../../../book/book";
+import { download } from "../download";
 import { ChoiceField, TextField } from "../new-product/form-parts";
 import { usePaneStyles } from "../styles";
+import { farmCodes } from "../../../sheets/papers/tote-codes";
+import {
+  type Language,
+  languages,
+  languageWords,
+} from "../../../sheets/words/language";
 import { paperAsked, type PaperKind, paperKinds } from "./asked";
 
 /** "Print papers": one tote's weight ticket, bill of lading or label, shown as it will print. */
@@ -15,20 +22,27 @@ export function PapersView(props: { readonly book: Book }): ReactNode {
   );
   const [ticket, setTicket] = useState(tickets[0] ?? "");
   const [kind, setKind] = useState<PaperKind>("weight ticket");
-  const [prefix, setPrefix] = useState("");
-  const [item, setItem] = useState("");
+  const [prefix, setPrefix] = useState(() => farmCodes(book).prefix ?? "");
+  const [item, setItem] = useState(() => farmCodes(book).item ?? "");
+  const [serial, setSerial] = useState("");
+  const [language, setLanguage] = useState<Language>("en");
   const draw = useBars();
   const frame = useRef<HTMLIFrameElement>(null);
   if (tickets.length === 0)
     return <p className={pane.quiet}>No tote has been sent out yet.</p>;
-  const made = draw && paperAsked(book, { ticket, kind, prefix, item }, draw);
+  const made =
+    draw &&
+    paperAsked(book, { ticket, kind, prefix, item, serial, language }, draw);
   return (
     <>
       <ChoiceField
         label="Tote"
         value={ticket}
         choices={tickets.map((one) => ({ value: one, text: one }))}
-        change={setTicket}
+        change={(one) => {
+          setTicket(one);
+          setSerial("");
+        }}
       />
       <ChoiceField
         label="Paper"
@@ -36,6 +50,17 @@ export function PapersView(props: { readonly book: Book }): ReactNode {
         choices={paperKinds}
         change={(value) =>
           setKind(paperKinds.find((one) => one.value === value)?.value ?? kind)
+        }
+      />
+      <ChoiceField
+        label="Language"
+        value={language}
+        choices={languages.map((one) => ({
+          value: one,
+          text: languageWords[one],
+        }))}
+        change={(value) =>
+          setLanguage(languages.find((one) => one === value) ?? language)
         }
       />
       {kind === "tote label" && (
@@ -52,6 +77,12 @@ export function PapersView(props: { readonly book: Book }): ReactNode {
             value={item}
             change={setItem}
           />
+          <TextField
+            label="Serial of the tote"
+            hint="Blank: the digits of its ticket"
+            value={serial}
+            change={setSerial}
+          />
         </>
       )}
       {made === undefined ? (
@@ -66,9 +97,10 @@ export function PapersView(props: { readonly book: Book }): ReactNode {
             // No script of the page may run; the pane itself asks it to print.
             sandbox="allow-same-origin allow-modals"
             srcDoc={made.paper.page}
+            onLoad={({ currentTarget }) => showWhole(currentTarget)}
             style={{
               width: "100%",
-              height: "420px",
+              minHeight: "420px",
               border: "1px solid #8a8886",
               background: "#fff",
             }}
@@ -107,12 +139,13 @@ function useBars(): Draw | undefined {
   return draw?.bars;
 }
 
+/** The whole paper is seen without a second bar to scroll by. */
+function showWhole(frame: HTMLIFrameElement): void {
+  frame.style.height = "";
+  const height = frame.contentDocument?.documentElement.scrollHeight ?? 0;
+  if (height > 0) frame.style.height = `${height + 2}px`;
+}
+
 function savePage(name: string, page: string): void {
-  const address = URL.createObjectURL(new Blob([page], { type: "text/html" }));
-  const link = document.createElement("a");
-  link.href = address;
-  link.download = `${name}.html`;
-  link.click();
-  // The browser needs the address until it has begun to write the file.
-  setTimeout(() => URL.revokeObjectURL(address), 60_000);
+  download(`${name}.html`, page, "text/html");
 }

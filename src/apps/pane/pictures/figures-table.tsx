@@ -4,6 +4,8 @@ import { usePaneStyles } from "../styles";
 
 /** The figures behind a picture, folded away, for whoever would rather read or hear them. */
 export function FiguresTable(props: {
+  /** What is pressed to see it. */
+  readonly title?: string;
   readonly caption: string;
   readonly columns: readonly string[];
   readonly rows: readonly (readonly string[])[];
@@ -12,7 +14,9 @@ export function FiguresTable(props: {
   const styles = useStyles();
   return (
     <details>
-      <summary className={styles.summary}>The same in figures</summary>
+      <summary className={styles.summary}>
+        {props.title ?? "The same in figures"}
+      </summary>
       <div
         className={styles.scroll}
         role="region"

@@ -24,6 +24,8 @@ export function Headline(props: {
           a bottle at today's price
           {props.perCase !== undefined &&
             `, ${amount(figure.case_replacement?.value)} a case of ${props.perCase}`}
+          {isEstimate(figure.full_basis?.value) &&
+            ` (${figure.full_basis.value})`}
         </span>
       </p>
       {short.map(({ channel, price, verdict }) => (
@@ -36,6 +38,10 @@ export function Headline(props: {
     </div>
   );
 }
+
+/** A rolled book's sheet says which season its overheads are estimated from, until they are the season's own. */
+const isEstimate = (basis: unknown): basis is string =>
+  typeof basis === "string" && basis.startsWith("estimate");
 
 const useStyles = makeStyles({
   headline: {

@@ -39,7 +39,7 @@ export function productsMatching(
   });
 }
 
-/** The run size people usually make: the middle one of this product's runs, else 1,200. */
+/** The run size people usually make: the middle one of this product's runs, else what a closed season says, else 1,200. */
 export function usualRun(
   tables: readonly TableContents[],
   code: string,
@@ -48,5 +48,14 @@ export function usualRun(
     .filter((row) => row.text("Product") === code)
     .flatMap((row) => row.number("Good bottles") ?? [])
     .sort((a, b) => a - b);
-  return sizes[Math.floor((sizes.length - 1) / 2)] ?? 1200;
+  const carried = tableRows(tables, "SeasonTotals").find(
+    (row) =>
+      row.text("What") === "bottles of the newest run" &&
+      row.text("Of") === code,
+  );
+  return (
+    sizes[Math.floor((sizes.length - 1) / 2)] ??
+    carried?.number("Amount") ??
+    1200
+  );
 }

@@ -1,7 +1,9 @@
 import { useState, type ReactNode } from "react";
 import { Button, Spinner } from "@fluentui/react-components";
 import { tableList } from "../../../book/book";
+import { gallonIn } from "../../../book/gallon";
 import type { Cells } from "../../../book/ledger/headings";
+import { ledgerGallon } from "../../../book/ledger/ledger-gallon";
 import {
   proposeLedger,
   type LedgerProposal,
@@ -19,7 +21,7 @@ import { ChoiceField, TextField } from "../new-product/form-parts";
 import { sentenceOf, type OpenBook } from "../open-book";
 import { sentence } from "../sentence";
 import { usePaneStyles } from "../styles";
-import { ownSheetChange, putAtRight, rangeIn, readingOf } from "./adopt";
+import { atRightChange, ownSheetChange, rangeIn, readingOf } from "./adopt";
 import { LedgerFields } from "./ledger-fields";
 
 interface Looked {
@@ -70,24 +72,25 @@ export function AdoptView(props: {
       const proposal = proposeLedger(cells);
       const known = remembered(open.tables, rangeText(range));
       setLooked({ range, cells, proposal, wasRemembered: known !== undefined });
-      setHow(known ?? readingOf(proposal));
+      setHow({
+        ...(known ?? readingOf(proposal)),
+        gallon: ledgerGallon(proposal, gallonIn(open.tables)),
+      });
     });
   const keep = (where: "own sheet" | "right"): Promise<void> =>
     run("Writing …", async () => {
       if (!looked || !how) return;
       const adoption = { ...looked, rows: looked.proposal.rows, how };
+      const takeBack = (): Promise<string | undefined> => host.undo();
       if (where === "right") {
-        const takeBack = await putAtRight(host, adoption, open);
+        await host.apply(atRightChange(adoption, open));
         announce({ says: "Added our columns right of the ledger.", takeBack });
         return;
       }
       const { sheet, ...change } = ownSheetChange(adoption, open);
       await host.apply(change);
       await host.select({ sheet, row: 0, column: 0 });
-      announce({
-        says: `Added the sheet “${sheet}”.`,
-        takeBack: () => host.undo(),
-      });
+      announce({ says: `Added the sheet “${sheet}”.`, takeBack });
     });
   const own = new Set([
     ...tableList.map(([, table]) => table.name),

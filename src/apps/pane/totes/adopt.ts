@@ -1,9 +1,7 @@
 import { contentsOf } from "../../../book/contents";
 import type { LedgerProposal } from "../../../book/ledger/propose";
 import type { LedgerReading } from "../../../book/ledger/read-ledger";
-import type { Change, Host } from "../../../hosts/host";
-import { unusable } from "../../../measures/cannot-answer";
-import { cellAddress, sheetReference } from "../../../sheets/address";
+import type { Change, TableContents } from "../../../hosts/host";
 import {
   adoptedSheet,
   columnsAtRight,
@@ -88,68 +86,26 @@ export function memoryChange({ range, how }: Adoption, open: OpenBook): Change {
   };
 }
 
-/** More cells than this take too long one by one; a sheet of our own has no such limit. */
-const MOST_ROWS = 400;
-
 /**
- * Writes our columns right of the ledger, into cells that must all be blank. When any of them cannot be written, those
- * that were are taken back. Gives the way to take all of it back.
+ * A change that puts our columns right of the ledger, into cells that must all be blank, and remembers how it is read.
+ * Beside a worksheet table one column stays blank: a program may take what is written next to a table into it.
  */
-export async function putAtRight(
-  host: Host,
-  adoption: Adoption,
-  open: OpenBook,
-): Promise<() => Promise<string>> {
+export function atRightChange(adoption: Adoption, open: OpenBook): Change {
   const { range } = adoption;
-  const { headings, rows } = columnsAtRight(adoption);
-  if (rows.length > MOST_ROWS)
-    throw unusable(
-      `columns right of a ledger of ${rows.length} tickets would take too long; keep ours on a sheet of their own`,
-    );
-  const first = range.column + range.columns;
-  const there = await host.readArea(
-    range.sheet,
-    range.row,
-    first,
-    range.rows,
-    headings.length,
-  );
-  const filled = there.findIndex((row) =>
-    row.some((cell) => cell !== null && cell !== ""),
-  );
-  if (filled >= 0)
-    throw unusable(
-      `${sheetReference(range.sheet)}!${cellAddress(range.row + filled, first)} and its neighbours right of the ledger are in use; keep ours on a sheet of their own`,
-    );
-  const undone: (() => Promise<void>)[] = [];
-  const takeBack = async (): Promise<string> => {
-    for (const undo of undone.reverse()) await undo();
-    return "the columns right of the ledger";
+  const gap = open.tables.some((table) => touchesRight(table, range)) ? 1 : 0;
+  return {
+    ...memoryChange(adoption, open),
+    says: "the columns right of the ledger and how it is read",
+    fill: [{ sheet: range.sheet, cells: columnsAtRight(adoption, { gap }) }],
   };
-  const headingRow = Math.max(range.row, (rows[0]?.row ?? range.row + 1) - 1);
-  try {
-    for (const [c, heading] of headings.entries()) {
-      const at = { sheet: range.sheet, row: headingRow, column: first + c };
-      await host.setCell(at, `${heading} (worked out)`);
-      undone.push(() => host.setCell(at, null));
-    }
-    for (const { row, formulas } of rows)
-      for (const [c, put] of formulas.entries())
-        undone.push(
-          await host.putFormula(
-            { sheet: range.sheet, row, column: first + c },
-            put,
-          ),
-        );
-    const memory = memoryChange(adoption, open);
-    await host.apply(memory);
-    undone.push(async () => void (await host.undo()));
-  } catch (problem) {
-    await takeBack();
-    throw problem;
-  }
-  return takeBack;
 }
+
+/** Whether a table ends where the ledger does, or reaches into what lies right of it. */
+const touchesRight = (table: TableContents, range: LedgerRange): boolean =>
+  table.sheet === range.sheet &&
+  table.column + table.headings.length === range.column + range.columns &&
+  table.row < range.row + range.rows &&
+  range.row <= table.row + table.rows.length;
 
 function free(
   wanted: string,

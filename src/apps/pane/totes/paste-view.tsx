@@ -19,6 +19,7 @@ import { sentence } from "../sentence";
 import { usePaneStyles } from "../styles";
 import { CheckedLines } from "./checked-lines";
 import { countWords, leftOver, postable } from "./paste";
+import { PlateQuestion, platesAnswered } from "./plate-question";
 import { postTickets } from "./post";
 import { TicketChoicesFields, type Choices, factsFor } from "./ticket-choices";
 
@@ -68,6 +69,7 @@ export function PasteView(props: {
       );
       const left = leftOver(text, checked, ready);
       change(left);
+      choose({ ...choices, platesSeen: false });
       const stay = checked.lines.length - ready.length;
       announce({
         says: `Posted ${ready.length === 1 ? `ticket ${ready[0]?.name ?? ""}` : `${ready.length} tickets`}.${stay > 0 ? ` ${stay} ${stay === 1 ? "stays" : "stay"} in the box.` : ""}`,
@@ -125,11 +127,14 @@ export function PasteView(props: {
               change(withCells(text, line.line, offer.cells))
             }
           />
+          {ready.length > 0 && (
+            <PlateQuestion choices={choices} choose={choose} />
+          )}
           {trouble !== undefined && <p role="alert">{trouble}</p>}
           <div className={pane.buttons}>
             <Button
               appearance="primary"
-              disabled={busy || ready.length === 0}
+              disabled={busy || ready.length === 0 || !platesAnswered(choices)}
               icon={busy ? <Spinner size="tiny" /> : null}
               onClick={() => void post()}
             >

@@ -15,6 +15,7 @@ import {
   withOffer,
   type TypedTicket,
 } from "./one-ticket";
+import { PlateQuestion, platesAnswered } from "./plate-question";
 import { postTickets } from "./post";
 import { factsFor, TicketChoicesFields, type Choices } from "./ticket-choices";
 
@@ -64,6 +65,7 @@ export function PostOneView(props: {
       });
       setTyped(emptyTicket);
       setRight(false);
+      choose({ ...choices, platesSeen: false });
     } catch (problem) {
       setTrouble(sentence(sentenceOf(problem)));
     } finally {
@@ -115,11 +117,12 @@ export function PostOneView(props: {
           }}
         />
       )}
+      {ready && <PlateQuestion choices={choices} choose={choose} />}
       {trouble !== undefined && <p role="alert">{trouble}</p>}
       <div>
         <Button
           appearance="primary"
-          disabled={busy || !ready}
+          disabled={busy || !ready || !platesAnswered(choices)}
           icon={busy ? <Spinner size="tiny" /> : null}
           onClick={() => void post()}
         >

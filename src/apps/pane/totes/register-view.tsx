@@ -6,6 +6,7 @@ import { isoDate } from "../../../measures/read-date";
 import type { Kilograms } from "../../../measures/quantity";
 import { Section } from "../section";
 import { usePaneStyles } from "../styles";
+import { DisputesSection } from "./disputes-section";
 import { moneyIn } from "./money-in";
 
 /** What went out, what is left on contracts, who owes and which totes are out: read in a minute. */
@@ -115,6 +116,7 @@ export function RegisterView(props: { readonly totes: Totes }): ReactNode {
           ))}
         </ul>
       </Section>
+      <DisputesSection disputes={props.totes.disputes} />
       {toInvoice.length > 0 && (
         <Section title="Left without an invoice">
           <ul className={pane.list}>

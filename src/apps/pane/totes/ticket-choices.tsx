@@ -8,6 +8,8 @@ import {
   USUAL_TOTE_GALLONS,
   type TicketFacts,
 } from "../../../book/tickets/ticket-facts";
+import { setting } from "../../../book/setting";
+import { inPounds } from "../../../functions/by-weight";
 import { as, type Kilograms } from "../../../measures/quantity";
 import { isoDate } from "../../../measures/read-date";
 import { KG_PER_LB } from "../../../measures/units";
@@ -19,15 +21,24 @@ export interface Choices {
   readonly contract: string;
   readonly toteGallons: string;
   readonly plateLimit: string;
+  /** Somebody looked at the plates, for the tickets about to be posted alone. */
+  readonly platesSeen: boolean;
 }
 
 /** The contract that ends last is the likeliest one. */
-export const startChoices = (book: Book): Choices => ({
-  contract:
-    [...book.toteContracts].sort((a, b) => b.end - a.end)[0]?.contract ?? "",
-  toteGallons: String(USUAL_TOTE_GALLONS),
-  plateLimit: "",
-});
+export function startChoices(book: Book): Choices {
+  const limit = setting(book, "Tote plate limit");
+  return {
+    contract:
+      [...book.toteContracts].sort((a, b) => b.end - a.end)[0]?.contract ?? "",
+    toteGallons: String(USUAL_TOTE_GALLONS),
+    plateLimit: limit === undefined ? "" : String(inPounds(limit)),
+    platesSeen: false,
+  };
+}
+
+export const hasPlateLimit = ({ plateLimit }: Choices): boolean =>
+  above0(plateLimit) !== undefined;
 
 export function factsFor(
   book: Book,

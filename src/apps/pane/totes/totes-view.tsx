@@ -18,11 +18,13 @@ import { StatementView } from "./statement-view";
 import { SheetsCard } from "./sheets-card";
 import { startChoices, type Choices } from "./ticket-choices";
 import { TraceView } from "./trace-view";
+import { TruckView } from "./truck-view";
 
 const parts = [
   { value: "register", text: "See where totes stand" },
   { value: "one", text: "Post one ticket" },
   { value: "many", text: "Paste many tickets" },
+  { value: "truck", text: "Load a truck" },
   { value: "payment", text: "Take a payment" },
   { value: "statement", text: "See a statement" },
   { value: "trace", text: "Trace a lot" },
@@ -83,6 +85,7 @@ export function TotesView(props: {
               choose={setChosen}
             />
           )}
+          {part === "truck" && <TruckView book={book} />}
           {part === "trace" && <TraceView {...own} />}
           {part === "papers" && <PapersView book={book} />}
           {"totes" in read && part === "register" && (

@@ -118,23 +118,41 @@ function ofWorkbook(root: XmlElement): readonly string[] {
 }
 
 function ofSheet(root: XmlElement): readonly string[] {
-  const hidden = (name: string, what: string): readonly string[] =>
-    allNamed(root, name)
-      .filter((one) => flagOf(one, "hidden"))
-      .map(
-        ({ attributes }) =>
-          `hides ${what} ${attributes["r"] ?? attributes["min"] ?? ""}`,
-      );
-  const has = (name: string, says: string): readonly string[] =>
-    allNamed(root, name).length > 0 ? [says] : [];
+  const found = new Map<string, XmlElement[]>();
+  const collect = (element: XmlElement): void => {
+    if (looked.has(element.name)) {
+      const alike = found.get(element.name) ?? [];
+      alike.push(element);
+      found.set(element.name, alike);
+    }
+    element.children.forEach(collect);
+  };
+  collect(root);
+  const all = (name: string): readonly XmlElement[] => found.get(name) ?? [];
   return [
-    ...hidden("row", "row"),
-    ...hidden("col", "column"),
-    ...has("legacyDrawing", "has comments"),
-    ...has("hyperlink", "has links"),
-    ...has("conditionalFormatting", "has a conditional format"),
-    ...has("customProperties", "has properties of its own"),
-    ...has("scenarios", "has scenarios"),
-    ...has("extLst", "has an extension"),
+    ...Object.entries(hidable).flatMap(([name, what]) =>
+      all(name)
+        .filter((one) => flagOf(one, "hidden"))
+        .map(
+          ({ attributes }) =>
+            `hides ${what} ${attributes["r"] ?? attributes["min"] ?? ""}`,
+        ),
+    ),
+    ...Object.entries(unwanted).flatMap(([name, says]) =>
+      all(name).length > 0 ? [says] : [],
+    ),
   ];
 }
+
+const hidable = { row: "row", col: "column" };
+
+const unwanted = {
+  legacyDrawing: "has comments",
+  hyperlink: "has links",
+  conditionalFormatting: "has a conditional format",
+  customProperties: "has properties of its own",
+  scenarios: "has scenarios",
+  extLst: "has an extension",
+};
+
+const looked = new Set([...Object.keys(hidable), ...Object.keys(unwanted)]);

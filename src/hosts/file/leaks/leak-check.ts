@@ -3,18 +3,32 @@ import type { Workbook } from "../../../sheets/workbook";
 import { unpack, type Parts } from "../package-parts";
 import { writeXlsx } from "../write-xlsx";
 import { forbiddenIn, type Objection } from "./forbidden-parts";
+import { NameFinder } from "./name-finder";
 import { piecesOf } from "./part-texts";
-import {
-  figureKey,
-  figureKeys,
-  figuresIn,
-  holdsName,
-  plainName,
-  tellsSomething,
-} from "./spellings";
+import { figureKeys, figuresIn } from "./spellings";
 import { unplannedIn } from "./unplanned-cells";
 
 export type Leak = Objection;
+
+/** A finished file, opened, beside what was planned and what was removed. */
+interface Finished {
+  readonly bytes: Uint8Array;
+  readonly parts: Parts;
+  readonly planned: Workbook;
+  readonly secrets: Secrets;
+  /** The file of the same copy without the book: what its parts hold is layout. */
+  readonly bare: Parts;
+}
+
+type Search = (finished: Finished) => readonly Leak[];
+
+/** Each looks for what the others cannot see. */
+export const searches = {
+  "behind the package": ({ bytes }) => remarksOfZip(bytes),
+  "what no copy has": ({ parts }) => forbiddenIn(parts),
+  "what nobody planned": ({ parts, planned }) => unplannedIn(parts, planned),
+  "what was removed": (finished) => spelledIn(finished),
+} as const satisfies Readonly<Record<string, Search>>;
 
 /**
  * What the finished bytes of a copy hold that they should not: parts and ways out no copy has, cells nobody planned, and
@@ -24,31 +38,30 @@ export async function leaksIn(
   bytes: Uint8Array,
   planned: Workbook,
   secrets: Secrets,
+  by: readonly Search[] = Object.values(searches),
 ): Promise<readonly Leak[]> {
-  const parts = unpack(bytes);
-  const bare = unpack(await writeXlsx(secrets.bare));
-  return [
-    ...remarksOfZip(bytes),
-    ...forbiddenIn(parts),
-    ...unplannedIn(parts, planned),
-    ...spelledIn(parts, bare, planned, secrets),
-  ];
+  const finished: Finished = {
+    bytes,
+    parts: unpack(bytes),
+    planned,
+    secrets,
+    bare: unpack(await writeXlsx(secrets.bare)),
+  };
+  return by.flatMap((search) => search(finished));
 }
 
-function spelledIn(
-  parts: Parts,
-  bare: Parts,
-  planned: Workbook,
-  secrets: Secrets,
-): readonly Leak[] {
+function spelledIn({
+  parts,
+  bare,
+  planned,
+  secrets,
+}: Finished): readonly Leak[] {
   const known = knownIn(bare, planned);
   const figures = new Map<string, string>();
   for (const [value, where] of secrets.figures)
     for (const key of figureKeys(value))
       if (!known.figures.has(key) && !figures.has(key)) figures.set(key, where);
-  const names = [...secrets.names]
-    .map(([name, where]) => [plainName(name), where] as const)
-    .filter(([name]) => tellsSomething(name));
+  const names = new NameFinder(secrets.names);
   return Object.keys(parts).flatMap((part) => {
     const said = new Map<string, Leak>();
     const tell = (what: string, where: string): void => {
@@ -62,9 +75,7 @@ function spelledIn(
           const where = figures.get(key);
           if (where !== undefined) tell(`the figure ${shown(key)}`, where);
         }
-      const plain = plainName(text);
-      for (const [name, where] of names)
-        if (holdsName(plain, name)) tell(`"${name}"`, where);
+      for (const { name, where } of names.in(text)) tell(`"${name}"`, where);
     }
     return [...said.values()];
   });
@@ -88,10 +99,9 @@ function knownIn(bare: Parts, planned: Workbook): Known {
     }
   for (const { cells } of planned.sheets)
     for (const { value } of cells) {
-      if (typeof value === "number") {
-        const key = figureKey(value);
-        if (key !== undefined) figures.add(key);
-      }
+      // As it is stored: 6.048 may also be read as six thousand and more.
+      if (typeof value === "number")
+        for (const key of figuresIn(String(value))) figures.add(key);
       // A word that is shown may hold a short figure, as "12.7 fl oz"; a long one in it is looked at.
       if (typeof value === "string")
         for (const key of figuresIn(value))

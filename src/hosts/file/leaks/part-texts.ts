@@ -16,7 +16,18 @@ const XML = /\.(xml|rels|vml)$/i;
 export function piecesOf(parts: Parts, part: string): readonly Piece[] {
   const bytes = parts[part] ?? new Uint8Array();
   const raw = XML.test(part) ? fromXml(strFromU8(bytes)) : fromBytes(bytes);
-  return [{ text: part }, ...raw].flatMap(unwrapped);
+  return distinct([{ text: part }, ...raw]).flatMap(unwrapped);
+}
+
+/** A sheet says most things many times over. */
+function distinct(pieces: readonly Piece[]): readonly Piece[] {
+  const met = new Set<string>();
+  return pieces.filter(({ text, joined }) => {
+    if (joined) return true;
+    const isNew = !met.has(text);
+    met.add(text);
+    return isNew;
+  });
 }
 
 function fromXml(xml: string): readonly Piece[] {

@@ -20,28 +20,39 @@ export function figureKeys(value: number): ReadonlySet<string> {
     const full = figureKey(scaled);
     if (full !== undefined) keys.add(full);
     for (let decimals = 0; decimals <= 6; decimals += 1) {
-      const rounded = figureKey(Number(scaled.toFixed(decimals)));
-      if (rounded !== undefined) keys.add(rounded);
+      const rounded = Number(scaled.toFixed(decimals));
+      if (rounded === scaled) break;
+      const key = figureKey(rounded);
+      if (key !== undefined) keys.add(key);
     }
   }
   return keys;
 }
 
 const NUMBER =
-  /(?<![A-Za-z$_\d.,])(?:\d[\d.,'\u00a0\u202f\u2009 ]*\d|\d)(?:[eE][+-]?\d+)?/g;
+  /(?<![\d.,])(?:\d[\d.,'\u00a0\u202f\u2009 ]*\d|\d)(?:[eE][+-]?\d+)?/g;
 
 /** The numbers in a text, each read every way it can be meant: with comma or point for the decimals, grouped or not. */
 export function figuresIn(text: string): ReadonlySet<string> {
   const keys = new Set<string>();
-  for (const [run] of text.matchAll(NUMBER))
+  for (const { 0: run, index } of text.matchAll(NUMBER)) {
+    if (
+      /[A-Za-z_]\$?$/.test(text.slice(Math.max(0, index - 2), index)) &&
+      isWhole(run)
+    )
+      continue;
     for (const written of [run, ...run.split(SPACES), ...run.split(/[,']/)])
       for (const reading of readings(written.replace(SPACES, "")))
         if (/^\d+(\.\d+)?(e[+-]?\d+)?$/i.test(reading)) {
           const key = figureKey(Number(reading));
           if (key !== undefined) keys.add(key);
         }
+  }
   return keys;
 }
+
+/** Digits behind a letter are a cell, "C$24", or a code, "P250"; with decimals they are an amount, "US$24.78". */
+const isWhole = (run: string): boolean => !/[.,]/.test(run);
 
 const SPACES = /[\u00a0\u202f\u2009 ]/g;
 
@@ -55,11 +66,14 @@ function readings(written: string): readonly string[] {
   return found;
 }
 
-/** A name as it is compared: case, spaces and signs nobody sees do not matter. */
+/** A name as it is compared: case, spaces, kinds of dashes and quotes, and signs nobody sees do not matter. */
 export const plainName = (text: string): string =>
   text
     .normalize("NFKC")
     .replace(/[\u00ad\u200b-\u200f\u2060\ufeff]/g, "")
+    .replace(/[\u2010-\u2015\u2212]/g, "-")
+    .replace(/[\u2018\u2019]/g, "'")
+    .replace(/[\u201c\u201d]/g, '"')
     .replace(/\s+/g, " ")
     .trim()
     .toLowerCase();
@@ -67,15 +81,3 @@ export const plainName = (text: string): string =>
 /** Whether a name is long enough to be anybody's. */
 export const tellsSomething = (name: string): boolean =>
   /\d/.test(name) ? name.length >= 3 : name.length >= 4;
-
-const INNER = /[\p{L}\p{N}]/u;
-
-/** Whether a name stands in a text as words of its own. */
-export function holdsName(text: string, name: string): boolean {
-  for (let at = text.indexOf(name); at >= 0; at = text.indexOf(name, at + 1)) {
-    const before = text[at - 1] ?? "";
-    const after = text[at + name.length] ?? "";
-    if (!INNER.test(before) && !INNER.test(after)) return true;
-  }
-  return false;
-}

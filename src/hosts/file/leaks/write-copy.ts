@@ -8,9 +8,16 @@ const MOST_TOLD = 5;
 /** The file of a copy, searched once it is finished. Refuses (#VALUE!) to give it out with anything removed still in it, and names the part. */
 export async function writeCopy(
   copy: Pick<Copy, "workbook" | "secrets">,
+  {
+    write,
+    search,
+  }: {
+    readonly write: typeof writeXlsx;
+    readonly search: typeof leaksIn;
+  } = { write: writeXlsx, search: leaksIn },
 ): Promise<Uint8Array> {
-  const bytes = await writeXlsx(copy.workbook);
-  const leaks = await leaksIn(bytes, copy.workbook, copy.secrets);
+  const bytes = await write(copy.workbook);
+  const leaks = await search(bytes, copy.workbook, copy.secrets);
   if (leaks.length === 0) return bytes;
   const told = leaks
     .slice(0, MOST_TOLD)

@@ -1,6 +1,6 @@
 import { unusable } from "../../../measures/cannot-answer";
 import { cellAddress } from "../../../sheets/address";
-import type { Stored } from "../../../sheets/workbook";
+import type { Stored, Table } from "../../../sheets/workbook";
 import {
   pack,
   partBytes,
@@ -17,7 +17,7 @@ import { cellFinder, type NewCell, withCells } from "./sheet-cells";
 import { prefixOf } from "./xml-insertion";
 
 /**
- * Adds rows at the end of a table of a workbook, by heading; only the table's part and its sheet's are written to.
+ * Adds rows at the end of a table of a workbook, or in the blank row an empty table has to have, by heading; only the table's part and its sheet's are written to.
  * A calculated column takes its own formula with the given value as its result. Refuses (#VALUE!) a table that is not
  * there, an unknown heading, a totals row, and cells below the table that are not blank.
  */
@@ -40,11 +40,12 @@ export function appendRows(
   refuseUnknown(rows, held.columns, table, fileName);
   const xml = partText(open.parts, sheet.part);
   const cellAt = cellFinder(xml);
-  const first = held.area.row + held.area.rows;
+  const end = held.area.row + held.area.rows;
+  const first = isEmpty(held, cellAt) ? held.area.row + 1 : end;
   const cells = rows.flatMap((row, r) =>
     held.columns.map(({ heading, formula }, c): NewCell => {
       const at = { row: first + r, column: held.area.column + c };
-      if (cellAt(at.row, at.column)?.blank === false)
+      if (at.row >= end && cellAt(at.row, at.column)?.blank === false)
         throw unusable(
           `${fileName}, sheet ${sheet.name}: cell ${cellAddress(at.row, at.column)} below table ${table} is not blank; nothing was added.`,
         );
@@ -52,11 +53,14 @@ export function appendRows(
         ...at,
         value: row[heading] ?? null,
         ...(formula === undefined ? {} : { formula }),
-        style: cellAt(first - 1, at.column)?.style,
+        style: cellAt(Math.min(first, end - 1), at.column)?.style,
       };
     }),
   );
-  const area = { ...held.area, rows: held.area.rows + rows.length };
+  const area = {
+    ...held.area,
+    rows: Math.max(held.area.rows, first - held.area.row + rows.length),
+  };
   return pack({
     ...open.parts,
     [sheet.part]: partBytes(grownDimension(withCells(xml, cells), area)),
@@ -68,6 +72,18 @@ export function appendRows(
     ),
   });
 }
+
+/** Whether the only row below the headings holds nothing but the formulas of calculated columns. */
+const isEmpty = (
+  { area, columns }: Pick<Table, "area" | "columns">,
+  cellAt: ReturnType<typeof cellFinder>,
+): boolean =>
+  area.rows === 2 &&
+  columns.every(
+    ({ formula }, c) =>
+      formula !== undefined ||
+      cellAt(area.row + 1, area.column + c)?.blank !== false,
+  );
 
 function findTable(
   { parts, sheets }: OpenPackage,

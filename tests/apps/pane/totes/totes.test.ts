@@ -1,6 +1,6 @@
 import {
+  atRightChange,
   ownSheetChange,
-  putAtRight,
   rangeIn,
   readingOf,
 } from "../../../../src/apps/pane/totes/adopt";
@@ -22,7 +22,6 @@ import { checkTickets } from "../../../../src/book/tickets/check-tickets";
 import { ticketFacts } from "../../../../src/book/tickets/ticket-facts";
 import { totesOf } from "../../../../src/book/totes";
 import type { Host } from "../../../../src/hosts/host";
-import { unusable } from "../../../../src/measures/cannot-answer";
 import { farmBook } from "../../../../src/sheets/farm-book";
 import { remembered } from "../../../../src/sheets/ledger/remembered";
 import type { Cell, Workbook } from "../../../../src/sheets/workbook";
@@ -296,17 +295,43 @@ describe("adopting a ledger", () => {
   test("ours go right of the ledger into blank cells, and can be taken back", async () => {
     const host = fakeHost(own);
     const { open, adoption: adopted } = await adoption(host);
-    const takeBack = await putAtRight(host, adopted, open);
+    await host.apply(atRightChange(adopted, open));
     expect(
       (await host.readCell({ sheet: "My sales", row: 3, column: 12 })).value,
     ).toBe("Net lb (worked out)");
     expect(
       (await host.readCell({ sheet: "My sales", row: 4, column: 12 })).formula,
     ).toBe("=SYRUP.TOTE_NET(D5,E5)");
-    await takeBack();
-    const left = await host.readArea("My sales", 0, 12, 16, 3);
-    expect(left.flat().filter((cell) => cell !== null)).toEqual([]);
-    expect(await host.sheetNames()).toEqual(["My sales"]);
+    expect(remembered(await host.readTables(), asked)).toEqual(adopted.how);
+    await host.undo();
+    expect(host.workbook()).toBe(own);
+  });
+
+  test("beside a worksheet table one column stays blank, so that no program takes ours into it", async () => {
+    const [sheet] = own.sheets;
+    if (!sheet) throw new Error("no sheet");
+    const host = fakeHost({
+      ...own,
+      sheets: [
+        {
+          ...sheet,
+          tables: [
+            {
+              name: "Sales",
+              area: { row: 3, column: 0, rows: 13, columns: 12 },
+              columns: (ledger.cells[3] ?? []).map((heading) => ({
+                heading: String(heading),
+              })),
+            },
+          ],
+        },
+      ],
+    });
+    const { open, adoption: adopted } = await adoption(host);
+    const [fill] = atRightChange(adopted, open).fill ?? [];
+    expect(Math.min(...(fill?.cells ?? []).map(({ column }) => column))).toBe(
+      13,
+    );
   });
 
   test("cells in use right of it are left alone", async () => {
@@ -314,29 +339,10 @@ describe("adopting a ledger", () => {
     await host.setCell({ sheet: "My sales", row: 7, column: 13 }, "mine");
     const before = host.workbook();
     const { open, adoption: adopted } = await adoption(host);
-    await expect(putAtRight(host, adopted, open)).rejects.toThrow(
-      "right of the ledger are in use",
+    await expect(host.apply(atRightChange(adopted, open))).rejects.toThrow(
+      "'My sales'!N8 is in use, so nothing was put into 'My sales'!M4:O16",
     );
     expect(host.workbook()).toBe(before);
-  });
-
-  test("a write that fails half-way is taken back as a whole", async () => {
-    const host = fakeHost(own);
-    const { open, adoption: adopted } = await adoption(host);
-    let writes = 0;
-    const failing: Host = {
-      ...host,
-      putFormula: async (at, put) => {
-        writes += 1;
-        if (writes > 5) throw unusable("the sheet is protected");
-        return host.putFormula(at, put);
-      },
-    };
-    await expect(putAtRight(failing, adopted, open)).rejects.toThrow(
-      "the sheet is protected",
-    );
-    const left = await host.readArea("My sales", 0, 12, 16, 3);
-    expect(left.flat().filter((cell) => cell !== null)).toEqual([]);
   });
 
   test.each([

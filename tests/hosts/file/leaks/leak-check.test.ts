@@ -1,7 +1,13 @@
-import { strFromU8, strToU8, unzipSync, zipSync, type Zippable } from "fflate";
-import { leaksIn } from "../../../../src/hosts/file/leaks/leak-check";
+import { strFromU8, strToU8, unzipSync, zipSync } from "fflate";
+import {
+  type Leak,
+  leaksIn,
+  searches,
+} from "../../../../src/hosts/file/leaks/leak-check";
 import { writeCopy } from "../../../../src/hosts/file/leaks/write-copy";
+import type { Workbook } from "../../../../src/sheets/workbook";
 import { demoCopy, type DemoCopy } from "../../../support/handed-over";
+import { behindThePackage, plantedLeaks, type Put } from "./planted-leaks";
 
 let copy: DemoCopy;
 let clean: Record<string, Uint8Array>;
@@ -12,311 +18,81 @@ beforeAll(async () => {
   clean = unzipSync(await writeCopy(copy));
 }, 240_000);
 
-const SHEET = "xl/worksheets/sheet1.xml";
-
-const put = (part: string, from: string | RegExp, to: string) => {
+const put: Put = (part, from, to) => {
   const text = strFromU8(clean[part] ?? new Uint8Array());
   const changed = text.replace(from, to);
   if (changed === text) throw new Error(`nothing to change in ${part}`);
   return { [part]: strToU8(changed) };
 };
 
-const found = async (changes: Zippable): Promise<readonly string[]> =>
-  (
-    await leaksIn(
-      zipSync({ ...clean, ...changes }),
-      copy.workbook,
-      copy.secrets,
-    )
-  ).map(({ part, says }) => `${part} ${says}`);
+const planted = plantedLeaks(put);
+
+/** The copy's bytes with one leak in them. */
+function leaky([name, plant]: (typeof planted)[number]): Uint8Array {
+  const bytes = zipSync({ ...clean, ...plant() });
+  return name.endsWith("behind the package") ? behindThePackage(bytes) : bytes;
+}
 
 test("a copy as it is written holds nothing that was removed", async () => {
-  expect(await found({})).toEqual([]);
+  expect(await leaksIn(zipSync(clean), copy.workbook, copy.secrets)).toEqual(
+    [],
+  );
 });
 
-const planted: readonly (readonly [string, () => Zippable, RegExp])[] = [
-  [
-    "a cell where nothing was planned",
-    () =>
-      put(
-        SHEET,
-        "</sheetData>",
-        '<row r="9999"><c r="A9999"><v>7</v></c></row></sheetData>',
-      ),
-    /sheet1\.xml has in A9999/,
-  ],
-  [
-    "the stored result of a formula",
-    () => put(SHEET, /(<\/f><v>)[^<]+(<\/v>)/, "$124.78$2"),
-    /sheet1\.xml holds the figure 24\.78/,
-  ],
-  [
-    "a figure rounded to one decimal",
-    () => put(SHEET, /(<\/f><v>)[^<]+(<\/v>)/, "$130.7$2"),
-    /sheet1\.xml holds the figure 30\.7 /,
-  ],
-  [
-    "a formula",
-    () => put(SHEET, /<f>([^<]+)<\/f>/, "<f>$1+0*24.78</f>"),
-    /sheet1\.xml holds the figure 24\.78/,
-  ],
-  [
-    "an inline text cut into runs",
-    () =>
-      put(
-        SHEET,
-        "</sheetData>",
-        '<row r="9999"><c r="A9999" t="inlineStr"><is><r><t>25</t></r><r><t>-01</t></r></is></c></row></sheetData>',
-      ),
-    /sheet1\.xml holds "25-01"/,
-  ],
-  [
-    "a shared text cut into runs",
-    () =>
-      put(
-        "xl/sharedStrings.xml",
-        "</sst>",
-        "<si><r><t>Oatloft Ba</t></r><r><t>kery</t></r></si></sst>",
-      ),
-    /sharedStrings\.xml holds "oatloft bakery"/,
-  ],
-  [
-    "a figure cut into runs",
-    () =>
-      put(
-        "xl/sharedStrings.xml",
-        "</sst>",
-        "<si><r><t>2.3</t></r><r><t>761</t></r></si></sst>",
-      ),
-    /sharedStrings\.xml holds the figure 2\.3761/,
-  ],
-  [
-    "a text with signs written as codes",
-    () =>
-      put(
-        "xl/sharedStrings.xml",
-        "</sst>",
-        "<si><t>G_x0030_1 and 2&#46;3761</t></si></sst>",
-      ),
-    /sharedStrings\.xml holds "g01"/,
-  ],
-  [
-    "a figure with a comma for the decimals, grouped",
-    () =>
-      put(
-        "xl/sharedStrings.xml",
-        "</sst>",
-        "<si><t>cost 24\u202f192,36 in all</t></si></sst>",
-      ),
-    /sharedStrings\.xml holds the figure 24192\.36/,
-  ],
-  [
-    "a defined name",
-    () =>
-      put(
-        "xl/workbook.xml",
-        "<definedNames>",
-        '<definedNames><definedName name="wage">24.78</definedName>',
-      ),
-    /workbook\.xml (defines the name wage|holds the figure 24\.78)/,
-  ],
-  [
-    "the name of a hidden sheet",
-    () => put("xl/workbook.xml", /<sheet /, '<sheet state="hidden" '),
-    /workbook\.xml hides the sheet/,
-  ],
-  [
-    "a hidden row",
-    () => put(SHEET, /<row r="4"/, '<row hidden="1" r="4"'),
-    /sheet1\.xml hides row 4/,
-  ],
-  [
-    "a hidden column",
-    () => put(SHEET, /<col /, '<col hidden="1" '),
-    /sheet1\.xml hides column/,
-  ],
-  [
-    "the cache of a chart",
-    () =>
-      put(
-        "xl/charts/chart1.xml",
-        /<\/c:numRef>/,
-        '<c:numCache><c:pt idx="0"><c:v>24.78</c:v></c:pt></c:numCache></c:numRef>',
-      ),
-    /chart1\.xml holds the figure 24\.78/,
-  ],
-  [
-    "the title of a chart, cut into runs",
-    () =>
-      put(
-        "xl/charts/chart1.xml",
-        /<a:t>/,
-        "<a:t>Lot 26</a:t></a:r><a:r><a:t>-05 </a:t></a:r><a:r><a:t>",
-      ),
-    /chart1\.xml holds "26-05"/,
-  ],
-  [
-    "the foot of the page",
-    () => put(SHEET, "&amp;RPage", " grower G02&amp;RPage"),
-    /sheet1\.xml holds "g02"/,
-  ],
-  [
-    "a list of choices",
-    () =>
-      put(
-        SHEET,
-        /(<dataValidation [^>]*type="list"[^>]*>\s*<formula1>)"/,
-        '$1"Oatloft Bakery,',
-      ),
-    /sheet1\.xml (offers choices|holds "oatloft bakery")/,
-  ],
-  [
-    "the words beside an input",
-    () => put(SHEET, / prompt="/, ' prompt="26-05 '),
-    /sheet1\.xml holds "26-05"/,
-  ],
-  [
-    "a conditional format",
-    () =>
-      put(
-        SHEET,
-        /<pageMargins/,
-        '<conditionalFormatting sqref="A1"><cfRule type="cellIs"><formula>24.78</formula></cfRule></conditionalFormatting><pageMargins',
-      ),
-    /sheet1\.xml (has a conditional format|holds the figure 24\.78)/,
-  ],
-  [
-    "a number format",
-    () =>
-      put(
-        "xl/styles.xml",
-        /<styleSheet[^>]*>/,
-        '$&<numFmts count="1"><numFmt numFmtId="190" formatCode="&quot;G02&quot;"/></numFmts>',
-      ),
-    /styles\.xml holds "g02"/,
-  ],
-  [
-    "the author",
-    () =>
-      put(
-        "docProps/core.xml",
-        "</cp:coreProperties>",
-        "<dc:creator>A. Clerk</dc:creator></cp:coreProperties>",
-      ),
-    /core\.xml names its creator/,
-  ],
-  [
-    "the company",
-    () =>
-      put(
-        "docProps/app.xml",
-        "</Properties>",
-        "<Company>Oatloft Bakery</Company></Properties>",
-      ),
-    /app\.xml (names a company|holds "oatloft bakery")/,
-  ],
-  [
-    "a property of its own",
-    () => ({ "docProps/custom.xml": strToU8("<Properties/>") }),
-    /custom\.xml is a part no copy has/,
-  ],
-  [
-    "custom data",
-    () => ({ "customXml/item1.xml": strToU8("<a>RUN-22</a>") }),
-    /item1\.xml holds "run-22"/,
-  ],
-  [
-    "a comment",
-    () => ({
-      "xl/comments1.xml": strToU8(
-        "<comments><text><r><t>24.</t></r><r><t>78</t></r></text></comments>",
-      ),
-    }),
-    /comments1\.xml holds the figure 24\.78/,
-  ],
-  [
-    "the cache of a pivot",
-    () => ({
-      "xl/pivotCache/pivotCacheRecords1.xml": strToU8('<r><n v="24.78"/></r>'),
-    }),
-    /pivotCacheRecords1\.xml holds the figure 24\.78/,
-  ],
-  [
-    "a link to another workbook",
-    () =>
-      put(
-        "xl/_rels/workbook.xml.rels",
-        "</Relationships>",
-        '<Relationship Id="rId99" Type="x/externalLinkPath" Target="file:///farm/G02%20lots.xlsx" TargetMode="External"/></Relationships>',
-      ),
-    /workbook\.xml\.rels leads out of the file/,
-  ],
-  [
-    "a function of ours",
-    () => put(SHEET, /<f>[^<]+<\/f>/, "<f>_xldudf_SYRUP_MARGIN(1,2)</f>"),
-    /sheet1\.xml needs the add-in/,
-  ],
-  [
-    "the settings of a printer, in wide letters",
-    () => ({
-      "xl/printerSettings/printerSettings1.bin": Uint8Array.from(
-        [..."at Oatloft Bakery"].flatMap((c) => [c.charCodeAt(0), 0]),
-      ),
-    }),
-    /printerSettings1\.bin holds "oatloft bakery"/,
-  ],
-  [
-    "a text in a picture's bytes",
-    () => ({ "xl/media/image1.png": strToU8("\u0089PNG tEXt lot 26-05 ") }),
-    /image1\.png holds "26-05"/,
-  ],
-  [
-    "the name of a part",
-    () => ({ "xl/worksheets/RUN-22.xml": strToU8("<worksheet/>") }),
-    /RUN-22\.xml (is a part no copy has|holds)/,
-  ],
-  [
-    "a remark in the markup",
-    () => put(SHEET, "<sheetData>", "<!-- lot 26-05 --><sheetData>"),
-    /sheet1\.xml holds "26-05"/,
-  ],
-  [
-    "a text behind a code of letters",
-    () =>
-      put(
-        "xl/theme/theme1.xml",
-        / name="[^"]*"/,
-        ` name="${Buffer.from("Oatloft Bakery!!").toString("base64")}"`,
-      ),
-    /theme1\.xml holds "oatloft bakery"/,
-  ],
-  [
-    "the heading of a table",
-    () => put("xl/tables/table1.xml", /( name=")([^"]*)("[^>]*\/>)/, "$1G02$3"),
-    /table1\.xml holds "g02"/,
-  ],
-];
+/** Which search found which planted leak, filled in by the tests below. */
+const finders = new Map<string, readonly string[]>();
 
-test.each(planted)(
-  "a leak planted in %s is found, and its part named",
-  async (_, plant, says) => {
-    const leaks = await found(plant());
-    expect(leaks.filter((leak) => says.test(leak))).not.toEqual([]);
-  },
-);
+describe.each(planted)("a leak planted in %s", (...leak) => {
+  const [name, , says] = leak;
+  let bytes: Uint8Array;
+  let leaks: readonly Leak[];
 
-test("a remark behind the package is found", async () => {
-  const bytes = zipSync(clean);
-  const withRemark = new Uint8Array(bytes.length + 3);
-  withRemark.set(bytes);
-  withRemark.set(strToU8("G02"), bytes.length);
-  withRemark[bytes.length - 2] = 3;
-  const leaks = await leaksIn(withRemark, copy.workbook, copy.secrets);
-  expect(leaks).toContainEqual({
-    part: "the end of the package",
-    says: "carries a remark",
+  beforeAll(async () => {
+    bytes = leaky(leak);
+    const found: string[] = [];
+    leaks = await leaksIn(
+      bytes,
+      copy.workbook,
+      copy.secrets,
+      Object.entries(searches).map(([search, look]) => (finished) => {
+        const seen = look(finished);
+        if (seen.length > 0) found.push(search);
+        return seen;
+      }),
+    );
+    finders.set(name, found);
+  });
+
+  const given = (search: typeof leaksIn): Promise<Uint8Array> =>
+    writeCopy(copy, { write: () => Promise.resolve(bytes), search });
+
+  test("is found, its part named, and the file not given out", async () => {
+    expect(
+      leaks
+        .map(({ part, says: what }) => `${part} ${what}`)
+        .filter((told) => says.test(told)),
+    ).not.toEqual([]);
+    const [first] = leaks;
+    await expect(given(() => Promise.resolve(leaks))).rejects.toThrow(
+      `The copy was not written: ${first?.part ?? ""} ${first?.says ?? ""}`,
+    );
+  });
+
+  test("would be given out if nothing searched for it", async () => {
+    expect(await given(() => Promise.resolve([]))).toBe(bytes);
   });
 });
+
+test.each(Object.keys(searches))(
+  'searching for "%s" finds what no other search does',
+  (search) => {
+    const alone = [...finders].filter(
+      ([, found]) => found.length === 1 && found[0] === search,
+    );
+    expect(finders.size).toBe(planted.length);
+    expect(alone).not.toEqual([]);
+  },
+);
 
 test("a copy with a leak is not written, and the sentence names the part", async () => {
   const [sheet, ...others] = copy.workbook.sheets;
@@ -339,4 +115,34 @@ test("a copy with a leak is not written, and the sentence names the part", async
   ).rejects.toThrow(
     /^The copy was not written: xl\/sharedStrings\.xml holds "g02"/,
   );
+});
+
+test("a cost of 6.048 that is shown is not taken for the 6,048 bottles that are not", async () => {
+  const with6048 = (value: number | string): Workbook => ({
+    title: "",
+    names: [],
+    sheets: [
+      {
+        name: "Shown",
+        cells: [{ row: 5, column: 0, value }],
+        tables: [],
+        validations: [],
+        merges: [],
+        widths: {},
+        heights: {},
+        frozen: { rows: 0, columns: 0 },
+      },
+    ],
+  });
+  const secrets = {
+    figures: new Map([[6048, "Parts, On hand"]]),
+    names: new Map<string, string>(),
+    bare: with6048(""),
+  };
+  await expect(
+    writeCopy({ workbook: with6048(6.048), secrets }),
+  ).resolves.toBeDefined();
+  await expect(
+    writeCopy({ workbook: with6048("6,048 left"), secrets }),
+  ).rejects.toThrow("holds the figure 6048 (Parts, On hand)");
 });
