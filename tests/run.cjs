@@ -28,7 +28,7 @@ const format = {
   run: [bin("prettier/bin/prettier.cjs"), "--check", "."],
 };
 const build = { name: "build", run: [path.join(__dirname, "build.cjs")] };
-const lanes = [[lint], [types, format, build]];
+const lanes = [[build], [lint, types, format]];
 
 void main().then(({ passed, failed }) => {
   process.stdout.write(`${passed} passed, ${failed} failed\n`);
